@@ -1,6 +1,5 @@
 package gudgeon.core.planning;
 
-import java.util.List;
 
 /** The answer to a {@link StripRequest}: a plan, or why there is none. */
 public sealed interface StripAnswer permits StripPlan, Blocked {}
