@@ -1,12 +1,37 @@
 package gudgeon.core.planning;
 
 import gudgeon.core.engine.Engine;
+import gudgeon.core.engine.Spend;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
- * Plans how to reach a target: question 1 and question 2 of docs/planning.md.
+ * Plans how to reach a target: question 1 and question 2 of docs/planning.md. Pure and deterministic: the same engine and
+ * request give the same plan.
  */
 public final class StripPlanner {
-    private StripPlanner() {}
+    private final Model model;
+    private final StripRequest request;
+    private final Reach reach;
+    private final BitSet permitted;
+    private final long[] cost;
+
+    private StripPlanner(Engine engine, StripRequest request) {
+        model = new Model(engine);
+        this.request = request;
+        BitSet start = new BitSet();
+        request.undone().forEach(id -> start.set(model.action(id)));
+        request.done().forEach(id -> start.set(model.action(id)));
+        long limit = Model.heaviest(request.means().ways());
+        reach = new Reach(model, new Lifting(model, limit, false), start);
+        permitted = permitted(start);
+        cost = new long[model.actions];
+        for (int a = 0; a < model.actions; a++) {
+            cost[a] = cost(a);
+        }
+    }
 
     /**
      * The plan for a request, or why there is none.
@@ -14,6 +39,100 @@ public final class StripPlanner {
      * @throws IllegalArgumentException when the request names something the engine does not have
      */
     public static StripAnswer plan(Engine engine, StripRequest request) {
-        throw new UnsupportedOperationException("being written");
+        return new StripPlanner(engine, request).plan();
+    }
+
+    private StripAnswer plan() {
+        Goal goal = Goal.of(model, request.target());
+        Openings openings = new Openings(reach, cost, permitted, goal);
+        Optional<Openings.Candidate> candidate = openings.next();
+        if (candidate.isEmpty()) {
+            return new Diagnosis(model, request, permitted, goal).blocked(openings.lastLoose());
+        }
+        while (candidate.isPresent()) {
+            BitSet chosen = candidate.get().found().chosen();
+            List<OrderProblem.Constraint> constraints = OrderProblem.constraints(model, chosen);
+            Optional<OrderSearch.Found> order = order(chosen, openings.tolerated(), constraints);
+            if (order.isPresent()) {
+                return new PlanWriter(model, request, reach, cost).plan(candidate.get().found(), order.get());
+            }
+            if (!constraints.isEmpty() && order(chosen, openings.tolerated(), List.of()).isPresent()) {
+                return contradiction(chosen, openings.tolerated(), constraints);
+            }
+            openings.refuse(candidate.get());
+            candidate = openings.next();
+        }
+        return new Blocked(
+                List.of(new Blocked.Reason(Blocked.Kind.LOOSE, partIds(openings.lastLoose()), 0, List.of())), List.of());
+    }
+
+    private Optional<OrderSearch.Found> order(
+            BitSet chosen, BitSet tolerated, List<OrderProblem.Constraint> constraints) {
+        OrderProblem problem = new OrderProblem(reach, chosen, tolerated, constraints);
+        return OrderSearch.best(problem, request.means().orderStates());
+    }
+
+    /** Leaves out constraints one by one; those that cannot be left out contradict each other. */
+    private Blocked contradiction(BitSet chosen, BitSet tolerated, List<OrderProblem.Constraint> constraints) {
+        List<OrderProblem.Constraint> guilty = new java.util.ArrayList<>(constraints);
+        for (OrderProblem.Constraint constraint : constraints) {
+            List<OrderProblem.Constraint> fewer = new java.util.ArrayList<>(guilty);
+            fewer.remove(constraint);
+            if (order(chosen, tolerated, fewer).isEmpty()) {
+                guilty = fewer;
+            }
+        }
+        List<Blocked.Reason> reasons = guilty.stream()
+                .map(constraint -> switch (constraint) {
+                    case OrderProblem.Constraint.Before before ->
+                        List.of(before.pair().first(), before.pair().then());
+                    case OrderProblem.Constraint.Held held -> {
+                        List<String> about = new java.util.ArrayList<>(List.of(held.operation()));
+                        about.addAll(held.joints());
+                        yield List.copyOf(about);
+                    }
+                })
+                .map(about -> new Blocked.Reason(Blocked.Kind.ORDER, about, 0, List.of()))
+                .toList();
+        return new Blocked(reasons, List.of());
+    }
+
+    private List<String> partIds(BitSet parts) {
+        return parts.stream().mapToObj(model::partId).toList();
+    }
+
+    private BitSet permitted(BitSet start) {
+        BitSet result = new BitSet();
+        for (int a = 0; a < model.actions; a++) {
+            result.set(a, !model.licensed[a] && !start.get(a));
+        }
+        for (String id : request.willNotCome()) {
+            int a = model.action(id);
+            if (a >= model.joints) {
+                throw new IllegalArgumentException("no joint is called " + id);
+            }
+            if (model.engine.joints().get(a).work().cut().isEmpty()) {
+                result.clear(a);
+            }
+        }
+        return result;
+    }
+
+    private long cost(int action) {
+        long seconds = Steps.seconds(model, request, action);
+        double worth = request.means().worthPerHour();
+        if (worth <= 0) {
+            return seconds;
+        }
+        double money = value(Steps.spends(model, request, action)).orElse(0);
+        return seconds + Math.round(money / worth * 3600);
+    }
+
+    /** The value of what is destroyed where prices are known; empty when none is. */
+    static OptionalDouble value(List<Spend> spends) {
+        return spends.stream()
+                .filter(spend -> spend.priceEach().isPresent())
+                .mapToDouble(spend -> spend.count() * spend.priceEach().getAsDouble())
+                .reduce(Double::sum);
     }
 }

@@ -47,9 +47,10 @@ public record StripRequest(
      *
      * @param ways ways of lifting that they have, at least one
      * @param worthPerHour what an hour is worth to them, in the currency of the prices; 0 leaves money out of the choice
-     * @param orderMillis time budget for proving the order; when it runs out the best order found is returned with its gap
+     * @param orderStates how many states the order search may expand; when they are used up the best order found is returned
+     *     with its proven gap
      */
-    public record Means(List<LiftingWay> ways, double worthPerHour, long orderMillis) {
+    public record Means(List<LiftingWay> ways, double worthPerHour, long orderStates) {
         public Means {
             ways = List.copyOf(ways);
             if (ways.isEmpty()) {

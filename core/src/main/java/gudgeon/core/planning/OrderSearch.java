@@ -1,0 +1,332 @@
+package gudgeon.core.planning;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.PriorityQueue;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Question 2: the order of least changeover, by A* over closed states. A state is closed by doing at once what costs
+ * nothing and cannot hurt: operations in the present zone with exactly the present tool set that no hold wants intact, and
+ * lifts after which no remaining operation's zone can change. All else is branched on. Loose pieces are the one thing that
+ * doing something early can spoil; when that has cut a branch, the same search without looking at loose pieces gives the
+ * bound, and where the two differ a search without closing decides.
+ */
+final class OrderSearch {
+    private static final int BEAM = 24;
+
+    private final OrderProblem problem;
+    private final OrderBound bound;
+    private final long budget;
+    private final boolean closing;
+    private final boolean heedLoose;
+    private final Map<Key, Long> reached = new HashMap<>();
+    private long expanded;
+    private long sequence;
+    private boolean looseCut;
+    /** What the last run proved: no order costs less. */
+    private long floor;
+
+    /** One step: an action, or parts lifted. */
+    record Step(int action, int[] lifted) {
+        static final int LIFT = -1;
+
+        boolean isLift() {
+            return action == LIFT;
+        }
+    }
+
+    /** An order with what was proven about it. */
+    record Found(List<Step> steps, long changeover, long lowerBound, String method, long expanded) {}
+
+    private record Key(BitSet done, BitSet moved, int zone, int toolSet) {}
+
+    private static final class Node implements Comparable<Node> {
+        final State state;
+        final BitSet operations;
+        int zone;
+        int toolSet;
+        long spent;
+        long estimate;
+        long sequence;
+        final @Nullable Node parent;
+        final List<Step> steps = new ArrayList<>();
+
+        Node(State state, BitSet operations, @Nullable Node parent) {
+            this.state = state;
+            this.operations = operations;
+            this.parent = parent;
+            if (parent != null) {
+                zone = parent.zone;
+                toolSet = parent.toolSet;
+                spent = parent.spent;
+            }
+        }
+
+        @Override
+        public int compareTo(Node other) {
+            int byEstimate = Long.compare(estimate, other.estimate);
+            if (byEstimate != 0) {
+                return byEstimate;
+            }
+            int byDepth = Integer.compare(other.operations.cardinality(), operations.cardinality());
+            return byDepth != 0 ? byDepth : Long.compare(sequence, other.sequence);
+        }
+    }
+
+    private OrderSearch(OrderProblem problem, OrderBound bound, long budget, boolean closing, boolean heedLoose) {
+        this.problem = problem;
+        this.bound = bound;
+        this.budget = budget;
+        this.closing = closing;
+        this.heedLoose = heedLoose;
+    }
+
+    /** The best order, or empty when there is none. */
+    static Optional<Found> best(OrderProblem problem, long budget) {
+        OrderBound bound = new OrderBound(problem);
+        OrderSearch search = new OrderSearch(problem, bound, budget, true, true);
+        Optional<Found> found = search.run(Long.MAX_VALUE);
+        if (!search.looseCut) {
+            return found;
+        }
+        OrderSearch blind = new OrderSearch(problem, bound, budget, true, false);
+        long ceiling = found.map(Found::changeover).orElse(Long.MAX_VALUE);
+        blind.run(ceiling);
+        long relaxed = blind.floor;
+        if (found.isPresent() && relaxed >= ceiling) {
+            return Optional.of(withBound(found.get(), ceiling, "closed states"));
+        }
+        OrderSearch exact = new OrderSearch(problem, bound, budget, false, true);
+        Optional<Found> better = exact.run(ceiling);
+        long floor = Math.min(ceiling, Math.max(relaxed, exact.floor));
+        return better.or(() -> found).map(order -> withBound(order, Math.min(floor, order.changeover), "all states"));
+    }
+
+    private static Found withBound(Found found, long lowerBound, String method) {
+        return new Found(found.steps, found.changeover, lowerBound, method, found.expanded);
+    }
+
+    /** The best order cheaper than a ceiling; empty when there is none or the budget ran out before one was found. */
+    private Optional<Found> run(long ceiling) {
+        List<Node> roots = settle(root());
+        Optional<Node> incumbent = dive(roots, ceiling);
+        reached.clear();
+        PriorityQueue<Node> queue = new PriorityQueue<>();
+        long best = incumbent.map(node -> node.estimate).orElse(ceiling);
+        floor = best;
+        roots.forEach(root -> offer(queue, root, Long.MAX_VALUE));
+        while (!queue.isEmpty()) {
+            Node node = queue.remove();
+            if (node.estimate >= best && incumbent.isPresent() || node.estimate >= ceiling) {
+                break;
+            }
+            if (finished(node)) {
+                floor = node.estimate;
+                return Optional.of(result(node, node.estimate));
+            }
+            if (expanded >= budget) {
+                long lowest = node.estimate;
+                floor = lowest;
+                return incumbent.map(found -> result(found, lowest));
+            }
+            if (stale(node)) {
+                continue;
+            }
+            expanded++;
+            for (Node child : successors(node)) {
+                if (child.estimate < best) {
+                    offer(queue, child, best);
+                }
+            }
+        }
+        return incumbent.map(found -> result(found, found.estimate));
+    }
+
+    private boolean stale(Node node) {
+        Long known = reached.get(key(node));
+        return known != null && known < node.spent;
+    }
+
+    private void offer(PriorityQueue<Node> queue, Node node, long below) {
+        if (node.estimate >= below) {
+            return;
+        }
+        Key key = key(node);
+        Long known = reached.get(key);
+        if (known == null || known > node.spent) {
+            reached.put(key, node.spent);
+            queue.add(node);
+        }
+    }
+
+    private static Key key(Node node) {
+        return new Key(node.state.done, node.state.moved, node.zone, node.toolSet);
+    }
+
+    /** A first order by keeping the most promising few states of each length. */
+    private Optional<Node> dive(List<Node> roots, long ceiling) {
+        List<Node> level = new ArrayList<>(roots);
+        Node best = null;
+        while (!level.isEmpty()) {
+            List<Node> next = new ArrayList<>();
+            for (Node node : level) {
+                if (finished(node)) {
+                    if (best == null || node.estimate < best.estimate) {
+                        best = node;
+                    }
+                } else {
+                    for (Node child : successors(node)) {
+                        long limit = best == null ? ceiling : best.estimate;
+                        Long known = reached.get(key(child));
+                        if (child.estimate < limit && (known == null || known > child.spent)) {
+                            reached.put(key(child), child.spent);
+                            next.add(child);
+                        }
+                    }
+                }
+            }
+            Collections.sort(next);
+            level = next.size() > BEAM ? new ArrayList<>(next.subList(0, BEAM)) : next;
+        }
+        return Optional.ofNullable(best);
+    }
+
+    private boolean finished(Node node) {
+        return node.operations.cardinality() == problem.size() && (!heedLoose || !isLoose(node.state));
+    }
+
+    private boolean isLoose(State state) {
+        return !state.loose(problem.tolerated).isEmpty();
+    }
+
+    private Node root() {
+        State state = State.of(problem.model, problem.reach.initial().done, new BitSet());
+        Node root = new Node(state, new BitSet(), null);
+        root.zone = problem.start;
+        return root;
+    }
+
+    private List<Node> successors(Node node) {
+        List<Node> children = new ArrayList<>();
+        node.state.refresh();
+        boolean loose = heedLoose && isLoose(node.state);
+        for (int[] set : problem.reach.lifting().all(node.state)) {
+            Node child = new Node(node.state.copy(), (BitSet) node.operations.clone(), node);
+            lift(child, set);
+            children.addAll(settle(child));
+        }
+        if (loose) {
+            return children;
+        }
+        for (int o = 0; o < problem.size(); o++) {
+            if (!node.operations.get(o) && problem.permitted(node.state, o)) {
+                Node child = new Node(node.state.copy(), (BitSet) node.operations.clone(), node);
+                perform(child, o);
+                children.addAll(settle(child));
+            }
+        }
+        return children;
+    }
+
+    private void perform(Node node, int operation) {
+        int zone = problem.zoneIn(node.state, operation);
+        int toolSet = problem.toolSet[operation];
+        node.spent += problem.travel[node.zone][zone] + problem.pickUp[node.toolSet][toolSet];
+        node.zone = zone;
+        node.toolSet = toolSet;
+        node.state.perform(problem.action[operation]);
+        node.operations.set(operation);
+        node.steps.add(new Step(problem.action[operation], new int[0]));
+        node.state.refresh();
+    }
+
+    private static void lift(Node node, int[] set) {
+        for (int part : set) {
+            node.state.moved.set(part);
+        }
+        node.steps.add(new Step(Step.LIFT, set));
+    }
+
+    /** Closes a node; empty when it leaves a piece loose that nothing can lift. */
+    private List<Node> settle(Node node) {
+        liftHarmless(node);
+        if (heedLoose && isLoose(node.state)) {
+            if (problem.reach.lifting().all(node.state).isEmpty()) {
+                looseCut = true;
+                return List.of();
+            }
+        } else if (closing) {
+            while (closeOne(node)) {
+                liftHarmless(node);
+            }
+        }
+        node.estimate = node.spent + bound.remaining(node.operations, node.zone, node.toolSet);
+        node.sequence = sequence++;
+        return List.of(node);
+    }
+
+    private void liftHarmless(Node node) {
+        boolean again = true;
+        while (again) {
+            again = false;
+            for (int[] set : problem.reach.lifting().all(node.state)) {
+                if (problem.harmless(node.state, set)) {
+                    lift(node, set);
+                    again = true;
+                    break;
+                }
+            }
+        }
+    }
+
+    private boolean closeOne(Node node) {
+        node.state.refresh();
+        for (int o = 0; o < problem.size(); o++) {
+            if (!node.operations.get(o)
+                    && !problem.held.get(o)
+                    && problem.toolSet[o] == node.toolSet
+                    && problem.zoneIn(node.state, o) == node.zone
+                    && problem.permitted(node.state, o)
+                    && !freesForGood(node, o)) {
+                perform(node, o);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether an operation would leave a piece loose that cannot be lifted at once without a choice. */
+    private boolean freesForGood(Node node, int operation) {
+        if (!heedLoose) {
+            return false;
+        }
+        Node trial = new Node(node.state.copy(), (BitSet) node.operations.clone(), node);
+        perform(trial, operation);
+        liftHarmless(trial);
+        boolean loose = isLoose(trial.state);
+        looseCut |= loose;
+        return loose;
+    }
+
+    private Found result(Node node, long lowerBound) {
+        List<Step> steps = new ArrayList<>();
+        for (Node at = node; at != null; at = at.parent) {
+            List<Step> own = new ArrayList<>(at.steps);
+            Collections.reverse(own);
+            steps.addAll(own);
+        }
+        Collections.reverse(steps);
+        return new Found(
+                List.copyOf(steps),
+                node.estimate,
+                lowerBound,
+                closing ? "best first over closed states" : "best first over all states",
+                expanded);
+    }
+}
