@@ -61,18 +61,20 @@ final class OpeningSearch {
                 return new Found(thinned, total(thinned), landmarks);
             }
             // several landmarks a round: take the cheapest member of each new one and go on until the goal is reached
+            BitSet allowed = chosen;
             while (!goal.reached(state)) {
-                BitSet landmark = landmark(state, useful, goal);
+                BitSet landmark = landmark(state, allowed, useful, goal);
                 clauses.add(landmark);
-                reach.extend(state, single(cheapestIn(landmark)));
+                allowed.set(cheapestIn(landmark));
+                reach.extend(state, allowed);
             }
         }
     }
 
     /** The free actions outside a maximal set that still fails; any plan does one of them. */
-    private BitSet landmark(State failing, BitSet useful, Goal goal) {
+    private BitSet landmark(State failing, BitSet allowed, BitSet useful, Goal goal) {
         State state = failing.copy();
-        BitSet inside = (BitSet) state.done.clone();
+        BitSet inside = (BitSet) allowed.clone();
         for (int a = useful.nextSetBit(0); a >= 0; a = useful.nextSetBit(a + 1)) {
             if (!inside.get(a)) {
                 State larger = state.copy();
