@@ -1,0 +1,50 @@
+package gudgeon.app.format;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** The catalogue is complete, short enough for a step, and answers by id. */
+class CautionsTest {
+    /** Every id that engine files may name; adding one is fine, losing one breaks files. */
+    private static final List<String> PROMISED = List.of(
+                    ("petrol-vapour fuel-pressure high-pressure-jet hot-coolant used-oil-skin coolant-poison raised-vehicle"
+                                    + " engine-support lifting-tackle heavy-lift battery-earth-first battery-gas airbag high-voltage"
+                                    + " refrigerant compressed-air springs old-gaskets seals-overheated torque-wrench"
+                                    + " pull-not-push blind-holes fan-and-belts sharp-edges no-cranking-fuel-open"
+                                    + " timing-drive-off gasket-faces belt-tensioner brakes-after-vacuum impact-tools"
+                                    + " press-and-puller soot-dust cover-openings hot-engine unmarked-followers"
+                                    + " glow-plug-snap injector-stuck manifold-studs licensed-work hydraulic-lock"
+                                    + " oil-before-start diesel-runaway carbon-monoxide solvents fire-extinguisher"
+                                    + " sodium-valves remote-cranking engine-stand")
+                            .split(" "));
+
+    @Test
+    void holdsEveryPromisedId() {
+        assertThat(Cautions.catalogue().ids()).containsAll(PROMISED);
+    }
+
+    @Test
+    void everyTextFitsIntoAStep() {
+        assertThat(Cautions.catalogue().all()).allSatisfy(caution -> {
+            assertThat(caution.title().length()).as(caution.id()).isBetween(5, 50);
+            assertThat(caution.text().length()).as(caution.id()).isBetween(40, 200);
+            assertThat(caution.text()).as(caution.id()).endsWith(".");
+        });
+    }
+
+    @Test
+    void ranksDangerFirstAndEachOnce() {
+        assertThat(Cautions.catalogue().ranked(List.of("sharp-edges", "hot-coolant", "sharp-edges", "unknown")))
+                .extracting(Caution::id)
+                .containsExactly("hot-coolant", "sharp-edges");
+    }
+
+    @Test
+    void anUnknownIdIsNamed() {
+        assertThat(Cautions.catalogue().find("no-such")).isEmpty();
+        assertThatThrownBy(() -> Cautions.catalogue().caution("no-such")).hasMessageContaining("no-such");
+    }
+}
