@@ -33,7 +33,7 @@ class OracleTest {
                 continue;
             }
             planned++;
-            StripPlan plan = PlanWriter.write(brute.model, tour.get().steps());
+            StripPlan plan = WrittenPlan.write(brute.model, tour.get().steps());
             operations += plan.opening().chosen().size();
             assertThat(plan.opening().costSeconds()).as("seed %d", seed).isEqualTo(opening.costSeconds());
             assertThat(plan.order().changeoverSeconds())

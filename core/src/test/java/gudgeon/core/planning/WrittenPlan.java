@@ -16,7 +16,7 @@ import java.util.Set;
  * Writes a sequence of steps out as a plan, right or wrong, so that {@link StripReplay} has something to judge. Stated
  * places, times and sums are what {@link BruteModel} makes of the sequence.
  */
-final class PlanWriter {
+final class WrittenPlan {
     private final BruteModel model;
     private final Engine engine;
     private final StripRequest request;
@@ -34,7 +34,7 @@ final class PlanWriter {
     private long liftSeconds;
     private double money;
 
-    private PlanWriter(BruteModel model) {
+    private WrittenPlan(BruteModel model) {
         this.model = model;
         this.engine = model.engine;
         this.request = model.request;
@@ -43,7 +43,7 @@ final class PlanWriter {
     }
 
     static StripPlan write(BruteModel model, List<BruteForce.Step> steps) {
-        PlanWriter writer = new PlanWriter(model);
+        WrittenPlan writer = new WrittenPlan(model);
         for (BruteForce.Step step : steps) {
             if (step.op() < 0) {
                 writer.lift(step.lifted());
