@@ -1,0 +1,73 @@
+package gudgeon.app.document;
+
+import gudgeon.core.engine.Engine;
+import gudgeon.core.engine.Joint;
+import gudgeon.core.engine.Part;
+import gudgeon.core.engine.Ready;
+import java.util.List;
+
+/** Names of an engine's things as they stand inside a sentence. */
+public final class Names {
+    private final Engine engine;
+
+    public Names(Engine engine) {
+        this.engine = engine;
+    }
+
+    /** A part's name, in lower case where it is an ordinary word; the id when there is no such part. */
+    public String part(String id) {
+        return engine.findPart(id).map(part -> inSentence(part.name())).orElse(id);
+    }
+
+    /** The names of parts, in order. */
+    public List<String> parts(List<String> ids) {
+        return ids.stream().map(this::part).toList();
+    }
+
+    /** "thermostat housing to cylinder head", "cylinder head to barrel and crankcase". */
+    public String between(Joint joint) {
+        return between(joint, "to");
+    }
+
+    String between(Joint joint, String preposition) {
+        List<String> names = parts(joint.between());
+        return names.getFirst() + " " + preposition + " " + Figures.list(names.subList(1, names.size()));
+    }
+
+    /** The name of a joint, ready operation, part or circuit of this id, in lower case; the id when there is none. */
+    public String any(String id) {
+        return engine.findJoint(id)
+                .map(Joint::name)
+                .or(() -> engine.findReady(id).map(Ready::name))
+                .or(() -> engine.findPart(id).map(Part::name))
+                .or(() -> engine.circuits().stream()
+                        .filter(circuit -> circuit.id().equals(id))
+                        .map(circuit -> circuit.name())
+                        .findFirst())
+                .or(() -> engine.findFeature(id).map(feature -> feature.name()))
+                .map(Names::inSentence)
+                .orElse(id);
+    }
+
+    /** A zone's name as written. */
+    public String zone(String id) {
+        return engine.workplace().zones().stream()
+                .filter(zone -> zone.id().equals(id))
+                .map(zone -> zone.name().isBlank() ? capital(id.replace('-', ' ')) : zone.name())
+                .findFirst()
+                .orElse(id);
+    }
+
+    /** Lower case at the start, unless the word is an abbreviation ("EGR cooler"). */
+    static String inSentence(String name) {
+        if (name.length() > 1 && !Character.isLowerCase(name.charAt(1)) && name.charAt(1) != ' ') {
+            return name;
+        }
+        return name.isEmpty() ? name : Character.toLowerCase(name.charAt(0)) + name.substring(1);
+    }
+
+    /** Upper case at the start. */
+    static String capital(String text) {
+        return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+}

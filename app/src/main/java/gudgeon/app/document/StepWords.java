@@ -1,0 +1,276 @@
+package gudgeon.app.document;
+
+import gudgeon.core.engine.Engine;
+import gudgeon.core.engine.Fastener;
+import gudgeon.core.engine.FastenerKind;
+import gudgeon.core.engine.Joint;
+import gudgeon.core.engine.JointKind;
+import gudgeon.core.engine.Part;
+import gudgeon.core.engine.Ready;
+import gudgeon.core.engine.Spend;
+import gudgeon.core.planning.StripPlan;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/** What a step of the strip says: the instruction, where, with what, what it destroys, what to mind. */
+public final class StepWords {
+    private static final double LIFT_RATHER_THAN_TAKE_KG = 3.0;
+
+    private final Engine engine;
+    private final Names names;
+
+    public StepWords(Engine engine) {
+        this.engine = engine;
+        this.names = new Names(engine);
+    }
+
+    /** The instruction, one line without a full stop: "Undo the 4 bolts, thermostat housing to cylinder head". */
+    public String instruction(StripPlan.Operation operation) {
+        return switch (operation.kind()) {
+            case UNDO -> undo(engine.joint(operation.id()));
+            case CUT -> "It will not come, cut it: " + undone(engine.joint(operation.id()));
+            case LIFT -> lift(operation);
+            case CRACK_LOOSE, RECORD, MAKE_SAFE, DRAIN, SUPPORT, STRAP, PIN, HOLDING_TOOL ->
+                Names.capital(engine.ready(operation.id()).name());
+        };
+    }
+
+    /** The zone's name. */
+    public String where(StripPlan.Operation operation) {
+        return names.zone(operation.place().zone());
+    }
+
+    /** "socket 13 mm, pliers"; "by hand" when no tool is named; empty for a lift. */
+    public String tools(StripPlan.Operation operation) {
+        if (operation.kind() == StripPlan.Kind.LIFT) {
+            return "";
+        }
+        List<String> tools = operation.place().tools();
+        return tools.isEmpty() ? "by hand" : String.join(", ", tools);
+    }
+
+    /** Number of fasteners that the step undoes; 0 for steps without. */
+    public int fastenerCount(StripPlan.Operation operation) {
+        return switch (operation.kind()) {
+            case UNDO, CUT -> engine.joint(operation.id()).makeup().fasteners().size();
+            case CRACK_LOOSE, RECORD, MAKE_SAFE, DRAIN, SUPPORT, STRAP, PIN, HOLDING_TOOL, LIFT -> 0;
+        };
+    }
+
+    /** "renew: 2 copper washers, 1 gasket"; empty when nothing is destroyed. */
+    public String renew(StripPlan.Operation operation) {
+        return operation.destroys().isEmpty() ? "" : "renew: " + String.join("; ", spends(operation.destroys()));
+    }
+
+    /** "2 × copper washer 14 x 20" for each. */
+    public static List<String> spends(List<Spend> spends) {
+        return spends.stream()
+                .map(spend -> spend.count() == 1 ? spend.spec() : spend.count() + " × " + spend.spec())
+                .toList();
+    }
+
+    /** What lies in the bag: "4 × bolt M8x1.25 x 30 mm, hexagon 13 mm"; one entry for each different fastener. */
+    public List<String> fasteners(StripPlan.Operation operation) {
+        return switch (operation.kind()) {
+            case UNDO, CUT -> fasteners(engine.joint(operation.id()));
+            case CRACK_LOOSE, RECORD, MAKE_SAFE, DRAIN, SUPPORT, STRAP, PIN, HOLDING_TOOL, LIFT -> List.of();
+        };
+    }
+
+    static List<String> fasteners(Joint joint) {
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        for (Fastener fastener : joint.makeup().fasteners()) {
+            List<String> words = new ArrayList<>();
+            words.add(fastener.kind().word());
+            if (!fastener.thread().isBlank()) {
+                words.add(fastener.thread());
+            }
+            fastener.length().ifPresent(length -> words.add("x " + length.typed()));
+            String text = String.join(" ", words) + (fastener.drive().isBlank() ? "" : ", " + fastener.drive());
+            counts.merge(text, 1, Integer::sum);
+        }
+        return counts.entrySet().stream()
+                .map(entry -> entry.getValue() + " × " + entry.getKey())
+                .toList();
+    }
+
+    /** What to mind beside the cautions: notes of the file, order of loosening, photo, what to keep. */
+    public List<String> notes(StripPlan.Operation operation) {
+        List<String> notes = new ArrayList<>();
+        switch (operation.kind()) {
+            case UNDO, CUT -> jointNotes(engine.joint(operation.id()), notes);
+            case LIFT -> operation.pieces().forEach(id -> partNotes(engine.part(id), notes));
+            case CRACK_LOOSE, RECORD, MAKE_SAFE, DRAIN, SUPPORT, STRAP, PIN, HOLDING_TOOL -> {
+                Ready ready = engine.ready(operation.id());
+                engineState(ready.effect().engineState(), notes);
+                add(ready.effect().note(), notes);
+            }
+        }
+        return notes;
+    }
+
+    private void jointNotes(Joint joint, List<String> notes) {
+        engineState(joint.freedom().engineState(), notes);
+        if (joint.work().photo()) {
+            notes.add("Photo first");
+        }
+        if (joint.makeup().fasteners().stream().anyMatch(fastener -> fastener.thread().contains("LH"))) {
+            notes.add("Left-hand thread: undo it clockwise");
+        }
+        if (joint.makeup().loosen().passes() > 1 || !joint.makeup().loosen().order().isEmpty()) {
+            notes.add(loosen(joint.makeup().loosen()));
+        }
+        if (!joint.work().undo().risk().isBlank()) {
+            notes.add("It may go wrong: " + joint.work().undo().risk());
+        }
+        add(joint.work().note(), notes);
+    }
+
+    private static String loosen(gudgeon.core.engine.Makeup.Loosen loosen) {
+        String passes = loosen.passes() > 1 ? "Loosen in " + loosen.passes() + " passes" : "Loosen";
+        return loosen.order().isEmpty()
+                ? passes
+                : passes + " in the order "
+                        + String.join(" ", loosen.order().stream().map(String::valueOf).toList());
+    }
+
+    private static void engineState(Joint.EngineState state, List<String> notes) {
+        switch (state) {
+            case COLD -> notes.add("Only with the engine cold");
+            case WARM -> notes.add("With the engine warm");
+            case ANY -> {}
+        }
+    }
+
+    private static void partNotes(Part part, List<String> notes) {
+        if (part.care().photo()) {
+            notes.add("Photo first");
+        }
+        if (!part.care().keep().isEmpty()) {
+            notes.add("Keep the " + Figures.list(part.care().keep()) + " of the " + Names.inSentence(part.name()));
+        }
+        if (!part.care().rest().isBlank()) {
+            notes.add("Lay the " + Names.inSentence(part.name()) + " down " + part.care().rest().replace('-', ' '));
+        }
+        add(part.care().note(), notes);
+    }
+
+    private static void add(String note, List<String> notes) {
+        if (!note.isBlank()) {
+            notes.add(note);
+        }
+    }
+
+    private String undo(Joint joint) {
+        if (joint.makeup().fasteners().isEmpty()) {
+            return withoutFasteners(joint);
+        }
+        FastenerKind kind = joint.makeup().fasteners().getFirst().kind();
+        String pull = joint.kind() == JointKind.HOSE_CLIP ? " and pull the hose off" : "";
+        return verb(kind) + " the " + counted(joint) + pull + ", " + names.between(joint, pull.isEmpty() ? "to" : "from");
+    }
+
+    private String undone(Joint joint) {
+        String fasteners = joint.makeup().fasteners().isEmpty() ? joint.name() : counted(joint);
+        return fasteners + ", " + names.between(joint);
+    }
+
+    private static String counted(Joint joint) {
+        Map<FastenerKind, Integer> counts = new LinkedHashMap<>();
+        joint.makeup().fasteners().forEach(fastener -> counts.merge(fastener.kind(), 1, Integer::sum));
+        if (counts.size() == 1 && joint.makeup().fasteners().size() == 1) {
+            return word(joint.makeup().fasteners().getFirst().kind());
+        }
+        return Figures.list(counts.entrySet().stream()
+                .map(entry -> Figures.count(entry.getValue(), word(entry.getKey())))
+                .toList());
+    }
+
+    private static String word(FastenerKind kind) {
+        return kind == FastenerKind.STUD_AND_NUT ? "nut" : kind.word();
+    }
+
+    private static String verb(FastenerKind kind) {
+        return switch (kind) {
+            case BOLT, SCREW, STUD_AND_NUT, NUT, BANJO_BOLT, UNION_NUT -> "Undo";
+            case PLUG, SENSOR, GLOW_PLUG, SPARK_PLUG -> "Unscrew";
+            case WORM_CLIP -> "Slacken";
+            case SPRING_CLIP, CLIP -> "Release";
+            case CIRCLIP, COLLETS, PIN -> "Take out";
+            case CABLE_TIE -> "Cut";
+        };
+    }
+
+    private String withoutFasteners(Joint joint) {
+        String to = names.between(joint);
+        String from = names.between(joint, "from");
+        return switch (joint.kind()) {
+            case BOLTED -> "Undo " + to;
+            case HOSE_CLIP -> "Slacken the clip and pull the hose off, " + from;
+            case UNION_NUT -> "Undo the union nut, " + to;
+            case BANJO -> "Undo the banjo bolt, " + to;
+            case PRESS_FIT -> "Press apart, " + from;
+            case SNAP -> "Unclip, " + from;
+            case SEALANT -> "Break the bead of sealant, " + from;
+            case PLUG -> "Unplug, " + from;
+            case CLAMP -> "Release the clamp, " + to;
+            case SLIDE -> "Slide off, " + from;
+            case BELT -> "Take the belt off, " + from;
+        };
+    }
+
+    private String lift(StripPlan.Operation operation) {
+        StripPlan.Lift lift = Objects.requireNonNull(operation.lift(), "a lift says how");
+        String things = pieces(operation.pieces());
+        String mass = Figures.mass(lift.massKilograms()) + (assumed(operation.pieces()) ? " assumed" : "");
+        String tail = ", " + mass + way(lift.way());
+        if (lift.aside()) {
+            String hangs = lift.hangsOn().isEmpty()
+                    ? ""
+                    : ", hanging by its " + Figures.list(lift.hangsOn().stream().map(this::hanger).distinct().toList(), 2)
+                            + strap(lift);
+            return "Set aside: " + things + hangs + tail;
+        }
+        return (lift.massKilograms() < LIFT_RATHER_THAN_TAKE_KG ? "Take off: " : "Lift off: ") + things + tail;
+    }
+
+    /** The heaviest part first, the rest with it. */
+    private String pieces(List<String> ids) {
+        List<Part> parts = ids.stream().map(engine::part).toList();
+        Part main = parts.stream()
+                .max((a, b) -> Double.compare(a.massKilograms(), b.massKilograms()))
+                .orElseThrow();
+        List<String> rest = parts.stream()
+                .filter(part -> part != main)
+                .map(part -> Names.inSentence(part.name()))
+                .toList();
+        return Names.inSentence(main.name()) + (rest.isEmpty() ? "" : " with " + Figures.list(rest, 4));
+    }
+
+    private boolean assumed(List<String> ids) {
+        return ids.stream().anyMatch(id -> engine.part(id).mass().isEmpty());
+    }
+
+    private String hanger(String jointId) {
+        return names.any(jointId);
+    }
+
+    private String strap(StripPlan.Lift lift) {
+        boolean strapped = lift.hangsOn().stream()
+                .map(engine::joint)
+                .flatMap(joint -> joint.hang().stream())
+                .anyMatch(hang -> hang.strap().isPresent() && hang.holdsKilograms() < lift.massKilograms());
+        return strapped ? ", on the strap" : "";
+    }
+
+    static String way(String way) {
+        return switch (way) {
+            case "", "alone" -> "";
+            case "helper" -> ", with a helper";
+            default -> ", with the " + way;
+        };
+    }
+}
