@@ -26,6 +26,7 @@ final class OrderSearch {
     private final boolean closing;
     private final boolean heedLoose;
     private final Map<Key, Long> reached = new HashMap<>();
+    private final Dominance dominance;
     private long expanded;
     private long sequence;
     private boolean looseCut;
@@ -85,6 +86,7 @@ final class OrderSearch {
         this.budget = budget;
         this.closing = closing;
         this.heedLoose = heedLoose;
+        dominance = new Dominance(problem);
     }
 
     /** The best order, or empty when there is none. */
@@ -135,7 +137,7 @@ final class OrderSearch {
                 floor = lowest;
                 return incumbent.map(found -> result(found, lowest));
             }
-            if (stale(node)) {
+            if (stale(node) || (closing && superfluous(node))) {
                 continue;
             }
             expanded++;
@@ -146,6 +148,10 @@ final class OrderSearch {
             }
         }
         return incumbent.map(found -> result(found, found.estimate));
+    }
+
+    private boolean superfluous(Node node) {
+        return dominance.dominated(node.operations, node.state.moved, node.zone, node.toolSet, node.spent);
     }
 
     private boolean stale(Node node) {
@@ -162,6 +168,9 @@ final class OrderSearch {
         if (known == null || known > node.spent) {
             reached.put(key, node.spent);
             queue.add(node);
+            if (closing) {
+                dominance.add(node.operations, node.state.moved, node.zone, node.toolSet, node.spent);
+            }
         }
     }
 
@@ -224,14 +233,30 @@ final class OrderSearch {
         if (loose) {
             return children;
         }
+        BitSet covered = new BitSet(problem.size());
         for (int o = 0; o < problem.size(); o++) {
-            if (!node.operations.get(o) && problem.permitted(node.state, o)) {
+            if (!node.operations.get(o) && !covered.get(o) && problem.permitted(node.state, o)) {
                 Node child = new Node(node.state.copy(), (BitSet) node.operations.clone(), node);
                 perform(child, o);
                 children.addAll(settle(child));
+                if (!problem.held.get(o)) {
+                    cover(covered, node, child);
+                }
             }
         }
         return children;
+    }
+
+    /** Operations that closing has done in the same go: begun with any of them, the go ends in the same state. */
+    private void cover(BitSet covered, Node node, Node child) {
+        for (int o = 0; o < problem.size(); o++) {
+            if (child.operations.get(o)
+                    && !problem.held.get(o)
+                    && problem.toolSet[o] == child.toolSet
+                    && problem.zoneIn(node.state, o) == child.zone) {
+                covered.set(o);
+            }
+        }
     }
 
     private void perform(Node node, int operation) {
