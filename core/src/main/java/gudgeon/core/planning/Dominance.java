@@ -1,78 +1,92 @@
 package gudgeon.core.planning;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * States seen by the order search, to pass over any that another one makes superfluous: one that has done at least as
  * much, and whose cost with the change of zone and tools to the other's is no higher. It must agree on what holds want
- * intact and on the moves that can take an operation to the bench, because these are not monotone.
+ * intact and on the moves that can take an operation to the bench, because these are not monotone. Kept in flat arrays,
+ * one for each zone and tool set, since they are read through again and again.
  */
 final class Dominance {
     private final OrderProblem problem;
     private final BitSet benchParts = new BitSet();
-    private final List<List<Entry>> byContext = new ArrayList<>();
-    private final int toolSets;
+    private final int words;
+    /** By zone and tool set: rows of the class of holds and moves, the cost, the operations done. */
+    private final long[][] rows;
 
-    private record Entry(long[] operations, BitSet heldDone, BitSet moved, long spent) {}
+    private final int[] filled;
+    private final Map<List<BitSet>, Integer> classes = new HashMap<>();
 
     Dominance(OrderProblem problem) {
         this.problem = problem;
-        toolSets = problem.toolSets.size();
+        words = (problem.size() + 63) / 64;
         for (int o = problem.benchable.nextSetBit(0); o >= 0; o = problem.benchable.nextSetBit(o + 1)) {
             for (int p : problem.parts[o]) {
                 benchParts.set(p);
             }
         }
-        for (int c = 0; c < problem.zones.size() * toolSets; c++) {
-            byContext.add(new ArrayList<>());
-        }
+        rows = new long[problem.zones.size() * problem.toolSets.size()][0];
+        filled = new int[rows.length];
     }
 
     void add(BitSet operations, BitSet moved, int zone, int toolSet, long spent) {
-        byContext.get(zone * toolSets + toolSet).add(entry(operations, moved, spent));
+        int context = zone * problem.toolSets.size() + toolSet;
+        int at = filled[context];
+        if (at + words + 2 > rows[context].length) {
+            rows[context] = Arrays.copyOf(rows[context], Math.max(16 * (words + 2), 2 * rows[context].length));
+        }
+        long[] row = row(operations, moved, spent);
+        System.arraycopy(row, 0, rows[context], at, row.length);
+        filled[context] = at + row.length;
     }
 
-    private Entry entry(BitSet operations, BitSet moved, long spent) {
+    private long[] row(BitSet operations, BitSet moved, long spent) {
         BitSet heldDone = (BitSet) operations.clone();
         heldDone.and(problem.held);
         BitSet benched = (BitSet) moved.clone();
         benched.and(benchParts);
-        return new Entry(padded(operations), heldDone, benched, spent);
-    }
-
-    private long[] padded(BitSet operations) {
-        return java.util.Arrays.copyOf(operations.toLongArray(), (problem.size() + 63) / 64);
+        long[] row = new long[words + 2];
+        row[0] = classes.computeIfAbsent(List.of(heldDone, benched), key -> classes.size());
+        row[1] = spent;
+        long[] bits = operations.toLongArray();
+        System.arraycopy(bits, 0, row, 2, bits.length);
+        return row;
     }
 
     /** Whether some other state seen makes this one superfluous. */
     boolean dominated(BitSet operations, BitSet moved, int zone, int toolSet, long spent) {
-        Entry entry = entry(operations, moved, spent);
-        for (int z = 0; z < problem.zones.size(); z++) {
-            for (int t = 0; t < toolSets; t++) {
-                long change = problem.travel[z][zone] + problem.pickUp[t][toolSet];
-                boolean same = z == zone && t == toolSet;
-                for (Entry other : byContext.get(z * toolSets + t)) {
-                    if (other.spent + change <= spent && beats(other, entry, same)) {
-                        return true;
-                    }
-                }
+        long[] row = row(operations, moved, spent);
+        for (int context = 0; context < rows.length; context++) {
+            int z = context / problem.toolSets.size();
+            int t = context % problem.toolSets.size();
+            long change = problem.travel[z][zone] + problem.pickUp[t][toolSet];
+            boolean same = z == zone && t == toolSet;
+            if (change <= spent && beaten(rows[context], filled[context], row, change, same)) {
+                return true;
             }
         }
         return false;
     }
 
-    private static boolean beats(Entry other, Entry entry, boolean same) {
-        boolean more = false;
-        for (int w = 0; w < entry.operations.length; w++) {
-            long missing = entry.operations[w] & ~other.operations[w];
-            if (missing != 0) {
-                return false;
+    private boolean beaten(long[] others, int end, long[] row, long change, boolean same) {
+        for (int at = 0; at < end; at += words + 2) {
+            if (others[at] == row[0] && others[at + 1] + change <= row[1]) {
+                long missing = 0;
+                long more = 0;
+                for (int w = 2; w < words + 2; w++) {
+                    missing |= row[w] & ~others[at + w];
+                    more |= row[w] ^ others[at + w];
+                }
+                if (missing == 0 && (more != 0 || (same && others[at + 1] < row[1]))) {
+                    return true;
+                }
             }
-            more |= other.operations[w] != entry.operations[w];
         }
-        boolean strict = more || (same && other.spent < entry.spent);
-        return strict && other.heldDone.equals(entry.heldDone) && other.moved.equals(entry.moved);
+        return false;
     }
 }

@@ -17,10 +17,12 @@ import java.util.List;
 final class OrderBound {
     private final OrderProblem problem;
     private final int n;
-    /** By operation: operations that come before it in every order; indices sorted so that these come first. */
+    /** By operation: operations that come before it in every order. */
     private final BitSet[] before;
 
     private final int[] topological;
+    /** By operation: the nearest of those, the others being theirs. */
+    private final int[][] nearest;
     private final List<Group> zoneGroups = new ArrayList<>();
     private final List<ToolGroups> toolGroups = new ArrayList<>();
     private final long toolSeconds;
@@ -31,6 +33,31 @@ final class OrderBound {
     /** Operations of one resource; {@code neutral} ones may be done with or without it. */
     private record Group(int key, BitSet members, BitSet neutral, long weight) {}
 
+    /** The operations left, earlier ones first, and room to play them through. */
+    private static final class Left {
+        final int[] operations;
+        final boolean[] done;
+        final boolean[] scratch;
+        int count;
+
+        Left(int n) {
+            operations = new int[n];
+            done = new boolean[n];
+            scratch = new boolean[n];
+        }
+    }
+
+    private Left left(BitSet doneOperations) {
+        Left left = new Left(n);
+        for (int o : topological) {
+            left.done[o] = doneOperations.get(o);
+            if (!left.done[o]) {
+                left.operations[left.count++] = o;
+            }
+        }
+        return left;
+    }
+
     private record ToolGroups(String tool, Group overall, List<Group> byZone) {}
 
     OrderBound(OrderProblem problem) {
@@ -38,6 +65,7 @@ final class OrderBound {
         n = problem.size();
         before = necessary(problem);
         topological = topological();
+        nearest = nearest();
         toolSeconds = problem.model.engine.workplace().toolChangeSeconds();
         largestSet = problem.toolSets.stream().mapToInt(List::size).max().orElse(0);
         List<Zone> zones = problem.model.engine.workplace().zones();
@@ -95,10 +123,11 @@ final class OrderBound {
 
     /** Lower bound of the changeover from here to the end, the way back to the start zone included. */
     long remaining(BitSet doneOperations, int zone, int toolSet) {
+        Left left = left(doneOperations);
         long entries = 0;
         long zoneSeconds = problem.travel[zone][problem.start];
         for (Group group : zoneGroups) {
-            int runs = runs(doneOperations, group, group.key == zone);
+            int runs = runs(left, group, group.key == zone);
             entries += runs;
             zoneSeconds += runs * group.weight;
         }
@@ -110,10 +139,10 @@ final class OrderBound {
         int zoneNow = zoneClass[zone];
         for (ToolGroups groups : toolGroups) {
             boolean inHand = uses(toolSet, groups.tool);
-            int together = runs(doneOperations, groups.overall, inHand);
+            int together = runs(left, groups.overall, inHand);
             int byZone = 0;
             for (Group group : groups.byZone) {
-                byZone += runs(doneOperations, group, inHand && group.key == zoneNow);
+                byZone += runs(left, group, inHand && group.key == zoneNow);
             }
             takenUp += together;
             apart += Math.max(together, byZone);
@@ -135,23 +164,20 @@ final class OrderBound {
     }
 
     /** How often a resource must still be begun: alternately everything without it and everything with it. */
-    private int runs(BitSet doneOperations, Group group, boolean inside) {
-        BitSet left = (BitSet) group.members.clone();
-        left.andNot(doneOperations);
-        if (left.isEmpty()) {
+    private int runs(Left left, Group group, boolean inside) {
+        int members = 0;
+        for (int k = 0; k < left.count; k++) {
+            members += group.members.get(left.operations[k]) ? 1 : 0;
+        }
+        if (members == 0) {
             return 0;
         }
-        BitSet done = (BitSet) doneOperations.clone();
+        System.arraycopy(left.done, 0, left.scratch, 0, n);
         int begun = 0;
         boolean with = inside;
         while (true) {
-            if (with) {
-                sweep(done, group, true);
-            } else {
-                sweep(done, group, false);
-            }
-            left.andNot(done);
-            if (left.isEmpty()) {
+            members -= sweep(left, group, with);
+            if (members == 0) {
                 return begun;
             }
             with = !with;
@@ -161,19 +187,23 @@ final class OrderBound {
         }
     }
 
-    private void sweep(BitSet done, Group group, boolean with) {
-        for (int o : topological) {
-            if (!done.get(o)
-                    && (group.members.get(o) == with || group.neutral.get(o))
-                    && containsAll(done, before[o])) {
-                done.set(o);
+    /** Does what can be done with the resource, or without it, and returns how many of its members that were. */
+    private int sweep(Left left, Group group, boolean with) {
+        int members = 0;
+        boolean[] done = left.scratch;
+        for (int k = 0; k < left.count; k++) {
+            int o = left.operations[k];
+            if (!done[o] && (group.members.get(o) == with || group.neutral.get(o)) && allDone(done, nearest[o])) {
+                done[o] = true;
+                members += group.members.get(o) ? 1 : 0;
             }
         }
+        return members;
     }
 
-    private static boolean containsAll(BitSet whole, BitSet part) {
-        for (int i = part.nextSetBit(0); i >= 0; i = part.nextSetBit(i + 1)) {
-            if (!whole.get(i)) {
+    private static boolean allDone(boolean[] done, int[] operations) {
+        for (int o : operations) {
+            if (!done[o]) {
                 return false;
             }
         }
@@ -183,20 +213,18 @@ final class OrderBound {
     private int[] topological() {
         Integer[] order = new Integer[n];
         Arrays.setAll(order, o -> o);
-        BitSet[] all = new BitSet[n];
-        for (int o = 0; o < n; o++) {
-            all[o] = (BitSet) before[o].clone();
-        }
         Arrays.sort(order, (a, b) -> Integer.compare(before[a].cardinality(), before[b].cardinality()));
-        // only the nearest predecessors need to be looked at: the others are theirs
+        return Arrays.stream(order).mapToInt(Integer::intValue).toArray();
+    }
+
+    private int[][] nearest() {
+        int[][] near = new int[n][];
         for (int o = 0; o < n; o++) {
             BitSet far = new BitSet(n);
-            for (int p = all[o].nextSetBit(0); p >= 0; p = all[o].nextSetBit(p + 1)) {
-                far.or(all[p]);
-            }
-            before[o].andNot(far);
+            before[o].stream().forEach(p -> far.or(before[p]));
+            near[o] = before[o].stream().filter(p -> !far.get(p)).toArray();
         }
-        return Arrays.stream(order).mapToInt(Integer::intValue).toArray();
+        return near;
     }
 
     /** For each operation, what is missing from the closure of all others when one is left out. */

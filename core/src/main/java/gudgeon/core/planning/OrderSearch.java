@@ -141,6 +141,7 @@ final class OrderSearch {
                 continue;
             }
             expanded++;
+            dominance.add(node.operations, node.state.moved, node.zone, node.toolSet, node.spent);
             for (Node child : successors(node)) {
                 if (child.estimate < best) {
                     offer(queue, child, best);
@@ -168,9 +169,6 @@ final class OrderSearch {
         if (known == null || known > node.spent) {
             reached.put(key, node.spent);
             queue.add(node);
-            if (closing) {
-                dominance.add(node.operations, node.state.moved, node.zone, node.toolSet, node.spent);
-            }
         }
     }
 
