@@ -50,6 +50,7 @@ public final class EngineFile {
         }
         EngineReader reader = new EngineReader(problems);
         Optional<Engine> engine = reader.read(root.get(), sha256(bytes));
+        engine.ifPresent(sound -> new EngineCheck(sound, reader.names(), problems).run());
         if (engine.isEmpty() || problems.anyFault()) {
             return new Reading.Faulty(problems.inFileOrder());
         }

@@ -52,7 +52,7 @@ final class JointReader {
         Fields fields = scope.fields(entry.body(), Scope.called(Names.Kind.JOINT, entry.id()));
         fields.has("each");
         String id = entry.id();
-        for (String key : List.of("access", "opens", "rests", "between", "needs")) {
+        for (String key : List.of("access", "access_build", "opens", "rests", "between", "needs")) {
             scope.names().place(Names.Kind.JOINT, id, key, fields.at(key));
         }
         String name = fields.text("name", Scope.nameOf(id));

@@ -43,6 +43,27 @@ public final class ReachAudit {
         return found;
     }
 
+    /** Parts that are moved in the untouched engine, because nothing but slack holds them, however strong the lift. */
+    public static List<String> movedUntouched(Engine engine) {
+        Model model = new Model(engine);
+        State state = new State(model, new BitSet());
+        new Lifting(model, Long.MAX_VALUE, false).close(state);
+        return state.moved.stream().mapToObj(model::partId).toList();
+    }
+
+    /** Joints and ready operations that are never free, whatever is done; licensed practice is not in the way. */
+    public static List<String> neverFree(Engine engine) {
+        Model model = new Model(engine);
+        State end = sweep(model, true, new BitSet());
+        List<String> never = new ArrayList<>();
+        for (int a = 0; a < model.actions; a++) {
+            if (!end.done.get(a)) {
+                never.add(model.actionId(a));
+            }
+        }
+        return never;
+    }
+
     private static Goal off(int part) {
         BitSet parts = new BitSet();
         parts.set(part);
