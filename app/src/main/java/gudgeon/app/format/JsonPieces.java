@@ -19,7 +19,8 @@ final class JsonPieces {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     private static final ObjectWriter WRITER = JsonMapper.builder()
             .build()
-            .writer(new DefaultPrettyPrinter()
+            .writer()
+            .with(new DefaultPrettyPrinter()
                     .withObjectIndenter(new DefaultIndenter("  ", "\n"))
                     .withArrayIndenter(new DefaultIndenter("  ", "\n")));
 
