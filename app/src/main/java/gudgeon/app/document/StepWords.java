@@ -19,6 +19,9 @@ import java.util.Objects;
 public final class StepWords {
     private static final double LIFT_RATHER_THAN_TAKE_KG = 3.0;
 
+    /** A lift of more parts than this takes them off as one assembly; their own notes belong to taking it apart. */
+    private static final int MOST_NOTED = 6;
+
     private final Engine engine;
     private final Names names;
 
@@ -102,7 +105,11 @@ public final class StepWords {
         List<String> notes = new ArrayList<>();
         switch (operation.kind()) {
             case UNDO, CUT -> jointNotes(engine.joint(operation.id()), notes);
-            case LIFT -> operation.pieces().forEach(id -> partNotes(engine.part(id), notes));
+            case LIFT -> {
+                if (operation.pieces().size() <= MOST_NOTED) {
+                    operation.pieces().forEach(id -> partNotes(engine.part(id), notes));
+                }
+            }
             case CRACK_LOOSE, RECORD, MAKE_SAFE, DRAIN, SUPPORT, STRAP, PIN, HOLDING_TOOL -> {
                 Ready ready = engine.ready(operation.id());
                 engineState(ready.effect().engineState(), notes);
@@ -124,7 +131,7 @@ public final class StepWords {
             notes.add(loosen(joint.makeup().loosen()));
         }
         if (!joint.work().undo().risk().isBlank()) {
-            notes.add("It may go wrong: " + joint.work().undo().risk());
+            notes.add("Risk: " + joint.work().undo().risk());
         }
         add(joint.work().note(), notes);
     }
@@ -228,10 +235,8 @@ public final class StepWords {
         String mass = Figures.mass(lift.massKilograms()) + (assumed(operation.pieces()) ? " assumed" : "");
         String tail = ", " + mass + way(lift.way());
         if (lift.aside()) {
-            String hangs = lift.hangsOn().isEmpty()
-                    ? ""
-                    : ", hanging by its " + Figures.list(lift.hangsOn().stream().map(this::hanger).distinct().toList(), 2)
-                            + strap(lift);
+            List<String> hangers = hangers(operation.pieces(), lift.hangsOn());
+            String hangs = hangers.isEmpty() ? "" : ", hanging on the " + Figures.list(hangers, 2) + strap(lift);
             return "Set aside: " + things + hangs + tail;
         }
         return (lift.massKilograms() < LIFT_RATHER_THAN_TAKE_KG ? "Take off: " : "Lift off: ") + things + tail;
@@ -254,8 +259,15 @@ public final class StepWords {
         return ids.stream().anyMatch(id -> engine.part(id).mass().isEmpty());
     }
 
-    private String hanger(String jointId) {
-        return names.any(jointId);
+    /** The parts that the lifted ones still hang on. */
+    private List<String> hangers(List<String> pieces, List<String> joints) {
+        return joints.stream()
+                .map(engine::joint)
+                .flatMap(joint -> joint.between().stream())
+                .filter(part -> !pieces.contains(part))
+                .distinct()
+                .map(names::part)
+                .toList();
     }
 
     private String strap(StripPlan.Lift lift) {

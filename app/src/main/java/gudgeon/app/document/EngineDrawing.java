@@ -1,0 +1,75 @@
+package gudgeon.app.document;
+
+import gudgeon.core.engine.Engine;
+import gudgeon.core.planning.StripPlan;
+import gudgeon.core.planning.StripRequest;
+
+/**
+ * The engine as a layered drawing in SVG: parts as boxes, joints as lines, the base at the foot. With a plan on it, what
+ * comes off is hatched, the goal washed blue, what is set aside has a hook, joints undone are broken lines, and every step
+ * has its number where it is done. The same arguments give the same text.
+ */
+public final class EngineDrawing {
+    private final Engine engine;
+    private final PlanMarks marks;
+    private final String subject;
+
+    private EngineDrawing(Engine engine, PlanMarks marks, String subject) {
+        this.engine = engine;
+        this.marks = marks;
+        this.subject = subject;
+    }
+
+    /** The engine as it stands. */
+    public static EngineDrawing of(Engine engine) {
+        return new EngineDrawing(engine, PlanMarks.none(), "Parts and joints");
+    }
+
+    /** The engine with a plan on it. */
+    public static EngineDrawing of(Engine engine, StripPlan plan, StripRequest.Target target) {
+        return new EngineDrawing(engine, PlanMarks.of(plan, target), TargetWords.of(engine, target));
+    }
+
+    /**
+     * The drawing.
+     *
+     * @param issue what the title block says beside the engine and the subject
+     */
+    public String svg(Options options, Issue issue) {
+        DrawnEngine drawn = new DrawingScene(engine, marks, options.everything()).drawn();
+        LaidOut laidOut = LayeredPlacing.place(drawn, options.width() - DrawingSheet.margins(options.width()));
+        return new DrawingSheet(engine, marks, laidOut, options, subject, issue).svg();
+    }
+
+    /**
+     * How it is drawn.
+     *
+     * @param theme colours
+     * @param everything all parts one by one; otherwise what a plan does not concern is drawn as groups
+     * @param width the width that the sheet should keep to, in user units (text is at least 12 units high): 1400 for a wide
+     *     sheet, 360 to 400 for a narrow screen; a drawing that cannot be arranged so narrow is wider
+     * @param fontsInside whether the faces travel inside the file
+     */
+    public record Options(Theme theme, boolean everything, int width, boolean fontsInside) {
+        /** A wide sheet that travels alone. */
+        public static final Options WIDE = new Options(Theme.PAPER, false, 1400, true);
+
+        public Options {
+            if (width < 320) {
+                throw new IllegalArgumentException("a drawing is at least 320 wide, not " + width);
+            }
+        }
+
+        public Options with(Theme other) {
+            return new Options(other, everything, width, fontsInside);
+        }
+
+        public Options withEverything() {
+            return new Options(theme, true, width, fontsInside);
+        }
+
+        public Options withWidth(int other) {
+            return new Options(theme, everything, other, fontsInside);
+        }
+    }
+}
