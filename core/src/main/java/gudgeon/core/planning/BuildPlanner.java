@@ -2,6 +2,7 @@ package gudgeon.core.planning;
 
 import gudgeon.core.engine.Engine;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 
 /**
@@ -27,7 +28,15 @@ public final class BuildPlanner {
      * @throws IllegalArgumentException when the request names something the engine does not have
      */
     public static BuildPlan plan(Engine engine, BuildRequest request) {
-        throw new UnsupportedOperationException("the order of the way back is not planned yet");
+        Model model = new Model(engine);
+        BuildNet net = new BuildNet(model, new BuildHistory(model, request.steps()), request.ways());
+        BuildMarks.apply(net, BuildRules.apply(net));
+        BuildRules.electricLast(net);
+        BuildLacks lacks = new BuildLacks(net, request);
+        List<BitSet> ancestors = net.graph.ancestors();
+        BuildSchedule.Found found = BuildSchedule.best(net, ancestors);
+        BuildSchedule.report(net, found);
+        return new BuildWriter(net, lacks, ancestors, found).plan();
     }
 
     private static List<BuildRequest.Step> withLifts(StripPlan strip, BuildRequest request) {

@@ -1,0 +1,184 @@
+package gudgeon.core.planning;
+
+import gudgeon.core.planning.BuildPlan.Kind;
+import gudgeon.core.planning.BuildPlan.Lack;
+import gudgeon.core.planning.BuildPlan.LackKind;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Walks the graph of a build. A list scheduler with three orders of preference, of which the quickest result is kept; no
+ * claim that it is the best.
+ */
+final class BuildSchedule {
+    /** A step of the result: what it cost to get to it and when it starts. */
+    record Done(int node, BuildSite.Start start, String fromZone, long begins, List<Integer> hangsOn) {}
+
+    /** What was found. */
+    record Found(List<Done> steps, BuildSite site, List<Missed> missed) {
+        long totalSeconds() {
+            return site.clock + site.travel(site.zone, site.net.model.engine.workplace().startZone());
+        }
+    }
+
+    /** A rule that no order was found to keep at this step. */
+    record Missed(int node, LackKind kind) {}
+
+    /** A step that could be next, with the way to the next calm state. */
+    private record Choice(List<Integer> path, long idle, long travel, long changeover, double rank) {}
+
+    private static final Comparator<Choice> CHEAPEST = Comparator.comparingLong(Choice::idle)
+            .thenComparingLong(Choice::changeover)
+            .thenComparingDouble(Choice::rank);
+    private static final Comparator<Choice> NEAREST = Comparator.comparingLong(Choice::idle)
+            .thenComparingLong(Choice::travel)
+            .thenComparingDouble(Choice::rank);
+    private static final Comparator<Choice> BACKWARDS =
+            Comparator.comparingLong(Choice::idle).thenComparingDouble(Choice::rank);
+
+    private final BuildNet net;
+    private final List<BitSet> ancestors;
+    private final Comparator<Choice> preference;
+    private final double[] rank;
+    private final BuildSite site;
+    private final List<Done> steps = new ArrayList<>();
+    private final List<Missed> missed = new ArrayList<>();
+
+    private BuildSchedule(BuildNet net, List<BitSet> ancestors, Comparator<Choice> preference) {
+        this.net = net;
+        this.ancestors = ancestors;
+        this.preference = preference;
+        site = new BuildSite(net);
+        rank = new double[net.graph.size()];
+        for (int n = 0; n < rank.length; n++) {
+            rank[n] = net.graph.node(n).kind() == Kind.CHECK
+                    ? ancestors.get(n).stream()
+                            .mapToDouble(before -> net.graph.node(before).rank())
+                            .max()
+                            .orElse(0)
+                    : net.graph.node(n).rank();
+        }
+    }
+
+    /** The quickest of the schedules tried: fewest rules missed, then shortest, then in the order of trying. */
+    static Found best(BuildNet net, List<BitSet> ancestors) {
+        Optional<Found> best = Optional.empty();
+        for (Comparator<Choice> preference : List.of(CHEAPEST, NEAREST, BACKWARDS)) {
+            Found found = new BuildSchedule(net, ancestors, preference).run();
+            if (best.isEmpty()
+                    || found.missed().size() < best.get().missed().size()
+                    || (found.missed().size() == best.get().missed().size()
+                            && found.totalSeconds() < best.get().totalSeconds())) {
+                best = Optional.of(found);
+            }
+        }
+        return best.orElseThrow();
+    }
+
+    private Found run() {
+        while (site.finished.cardinality() < net.graph.size()) {
+            List<Integer> path = choose();
+            for (int node : path) {
+                perform(node);
+            }
+        }
+        return new Found(steps, site, missed);
+    }
+
+    private List<Integer> choose() {
+        List<Choice> choices = choices(true);
+        if (choices.isEmpty()) {
+            choices = choices(false);
+        }
+        return choices.stream().min(preference).map(Choice::path).orElseGet(this::forced);
+    }
+
+    private List<Choice> choices(boolean keepsOpenTimes) {
+        List<Choice> choices = new ArrayList<>();
+        BuildPaths paths = new BuildPaths(net, ancestors, keepsOpenTimes);
+        for (int n = 0; n < net.graph.size(); n++) {
+            if (!site.ready(n)) {
+                continue;
+            }
+            int node = n;
+            if (site.staysCalm(n)) {
+                choices.add(choice(n, List.of(n)));
+            } else {
+                paths.from(site, n).ifPresent(path -> choices.add(choice(node, path)));
+            }
+        }
+        return choices;
+    }
+
+    private Choice choice(int first, List<Integer> path) {
+        BuildSite then = site.copy();
+        long idle = 0;
+        long travel = 0;
+        long changeover = 0;
+        for (int node : path) {
+            BuildSite.Start start = then.start(node);
+            idle += start.idle();
+            travel += then.travel(then.zone, start.zone());
+            changeover += start.changeover();
+            then.perform(node, start);
+        }
+        if (path.stream().allMatch(site::onTheWay)) {
+            Optional<BuildSite.Start> next = leadsTo(then, path.getLast());
+            travel += next.map(start -> then.travel(then.zone, start.zone())).orElse(0L);
+            changeover += next.map(BuildSite.Start::changeover).orElse(0L);
+        }
+        return new Choice(path, idle, travel, changeover, rank[first]);
+    }
+
+    /** The cheapest step that a placing makes possible: the placing belongs where that is done. */
+    private Optional<BuildSite.Start> leadsTo(BuildSite then, int placed) {
+        return net.graph.outOf(placed).stream()
+                .map(BuildGraph.Edge::to)
+                .filter(then::ready)
+                .filter(node -> !then.onTheWay(node))
+                .map(then::start)
+                .min(Comparator.comparingLong(BuildSite.Start::changeover));
+    }
+
+    /** No step keeps every rule: the one that the strip read backwards has first is done and says what it misses. */
+    private List<Integer> forced() {
+        int node = -1;
+        for (int n = 0; n < net.graph.size(); n++) {
+            boolean possible = !site.finished.get(n)
+                    && net.graph.into(n).stream().allMatch(edge -> site.finished.get(edge.from()));
+            if (possible && (node < 0 || rank[n] < rank[node])) {
+                node = n;
+            }
+        }
+        missed.add(new Missed(node, net.graph.node(node).kind() == Kind.SEAL ? LackKind.OPEN_TIME : LackKind.LOOSE));
+        return List.of(node);
+    }
+
+    private void perform(int node) {
+        BuildSite.Start start = site.start(node);
+        if (!site.inTime(node, start)) {
+            missed.add(new Missed(node, LackKind.OPEN_TIME));
+        }
+        String from = site.zone;
+        List<Integer> hangsOn = net.graph.node(node).kind() == Kind.PLACE
+                ? BuildLifting.hangsOn(net, net.graph.node(node).about(), site.open)
+                : List.of();
+        long begins = site.clock + start.idle() + start.changeover();
+        site.perform(node, start);
+        steps.add(new Done(node, start, from, begins, hangsOn));
+        if (!missed.isEmpty() && missed.getLast().node() == node) {
+            site.tolerated.or(site.loose());
+            site.wet().forEach(site.givenUp::set);
+        }
+    }
+
+    /** Writes what was missed into the graph, with the step's id. */
+    static void report(BuildNet net, Found found) {
+        for (Missed miss : found.missed()) {
+            net.graph.lack(miss.node(), new Lack(miss.kind(), List.of(net.ref(miss.node())), List.of()));
+        }
+    }
+}

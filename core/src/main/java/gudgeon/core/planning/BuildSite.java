@@ -1,0 +1,226 @@
+package gudgeon.core.planning;
+
+import gudgeon.core.engine.Check;
+import gudgeon.core.engine.Joint;
+import gudgeon.core.engine.Ready;
+import gudgeon.core.engine.ReadyKind;
+import gudgeon.core.engine.Zone;
+import gudgeon.core.planning.BuildPlan.Kind;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Where a build stands: steps done, what is open and away, the clock, where the person is and with what in hand. */
+final class BuildSite {
+    /** Typical times of steps that the engine file gives none for (common practice, typical). */
+    private static final long SEAL_SECONDS = 120;
+
+    private static final long FILL_SECONDS = 300;
+    private static final long BLEED_SECONDS = 600;
+
+    /** What a step costs where the person stands now. */
+    record Start(String zone, List<String> tools, long idle, long changeover) {}
+
+    final BuildNet net;
+    final BitSet finished;
+    final long[] end;
+    /** Joints open and ready operations not yet taken back, as actions. */
+    final BitSet open;
+
+    final BitSet away;
+    /** Parts that may be loose. */
+    final BitSet tolerated;
+    /** Joints whose open time is given up. */
+    final BitSet givenUp;
+
+    long clock;
+    String zone;
+    List<String> tools;
+
+    BuildSite(BuildNet net) {
+        this.net = net;
+        finished = new BitSet(net.graph.size());
+        end = new long[net.graph.size()];
+        open = (BitSet) net.history.end.done.clone();
+        away = (BitSet) net.history.end.moved.clone();
+        tolerated = net.history.end.loose(new BitSet());
+        givenUp = new BitSet();
+        zone = net.model.engine.workplace().startZone();
+        tools = List.of();
+    }
+
+    private BuildSite(BuildSite other) {
+        net = other.net;
+        finished = (BitSet) other.finished.clone();
+        end = other.end.clone();
+        open = (BitSet) other.open.clone();
+        away = (BitSet) other.away.clone();
+        tolerated = (BitSet) other.tolerated.clone();
+        givenUp = (BitSet) other.givenUp.clone();
+        clock = other.clock;
+        zone = other.zone;
+        tools = other.tools;
+    }
+
+    BuildSite copy() {
+        return new BuildSite(this);
+    }
+
+    /** Whether everything that must come before a step is done. */
+    boolean ready(int node) {
+        return !finished.get(node)
+                && net.graph.into(node).stream().allMatch(edge -> finished.get(edge.from()))
+                && (net.graph.node(node).kind() != Kind.RESTORE || spared(net.graph.node(node).about()));
+    }
+
+    /** Whether nothing would be loose without a support, joints that are not tight counting as open. */
+    private boolean spared(int action) {
+        if (Steps.ready(net.model, action).kind() != ReadyKind.SUPPORT) {
+            return true;
+        }
+        BitSet without = (BitSet) open.clone();
+        for (int j : net.history.joints()) {
+            without.set(j, !finished.get(net.last[j]));
+        }
+        without.clear(action);
+        return State.of(net.model, without, away).loose(tolerated).isEmpty();
+    }
+
+    /** Parts of placed pieces that are loose. */
+    BitSet loose() {
+        return State.of(net.model, open, away).loose(tolerated);
+    }
+
+    /** Joints whose sealant is on and that are not yet put together. */
+    List<Integer> wet() {
+        return IntStream.of(net.history.joints())
+                .filter(j -> net.seal[j] >= 0 && finished.get(net.seal[j]) && !finished.get(net.snug[j]))
+                .filter(j -> !givenUp.get(j))
+                .boxed()
+                .toList();
+    }
+
+    /** Whether a step, done where nothing is loose and no sealant waits, leaves it so whatever comes next. */
+    boolean staysCalm(int node) {
+        BuildGraph.Node step = net.graph.node(node);
+        return switch (step.kind()) {
+            case PLACE, SEAL, RESTORE -> false;
+            case SNUG -> !(net.model.flexible[step.about()] && net.model.rests[step.about()]);
+            case TIGHTEN, STAGE, ANGLE, FILL, BLEED, CHECK, WAIT -> true;
+        };
+    }
+
+    /** Whether a step is done where the person stands. */
+    boolean onTheWay(int node) {
+        Kind kind = net.graph.node(node).kind();
+        return kind == Kind.PLACE || kind == Kind.SEAL;
+    }
+
+    /** What a step costs now. */
+    Start start(int node) {
+        long earliest = 0;
+        for (BuildGraph.Edge edge : net.graph.into(node)) {
+            earliest = Math.max(earliest, end[edge.from()] + edge.min());
+        }
+        if (onTheWay(node)) {
+            return new Start(zone, tools, Math.max(0, earliest - clock), 0);
+        }
+        String nextZone = zoneOf(node);
+        List<String> nextTools = toolsOf(node);
+        long changeover = travel(zone, nextZone) + pickUp(nextTools);
+        return new Start(nextZone, nextTools, Math.max(0, earliest - clock - changeover), changeover);
+    }
+
+    /** Whether a step, started now, keeps every longest time. */
+    boolean inTime(int node, Start start) {
+        long begins = clock + start.idle() + start.changeover();
+        return net.graph.into(node).stream()
+                .allMatch(edge -> edge.max().isEmpty() || begins - end[edge.from()] <= edge.max().getAsLong());
+    }
+
+    void perform(int node, Start start) {
+        clock += start.idle() + start.changeover() + seconds(node);
+        zone = start.zone();
+        tools = start.tools();
+        finished.set(node);
+        end[node] = clock;
+        BuildGraph.Node step = net.graph.node(node);
+        switch (step.kind()) {
+            case SNUG, RESTORE -> open.clear(step.about());
+            case PLACE -> away.andNot(net.history.lifts.get(step.about()).parts());
+            case SEAL, TIGHTEN, STAGE, ANGLE, FILL, BLEED, CHECK, WAIT -> {}
+        }
+    }
+
+    long travel(String from, String to) {
+        return from.equals(to)
+                ? 0
+                : net.model.engine.zone(from).backSeconds()
+                        + net.model.engine.zone(to).goSeconds();
+    }
+
+    private long pickUp(List<String> next) {
+        long taken = next.stream().distinct().filter(tool -> !tools.contains(tool)).count();
+        return taken * net.model.engine.workplace().toolChangeSeconds();
+    }
+
+    private String zoneOf(int node) {
+        BuildGraph.Node step = net.graph.node(node);
+        return switch (step.kind()) {
+            case SNUG, TIGHTEN, STAGE, ANGLE ->
+                Arrays.stream(net.model.jointParts[step.about()]).allMatch(away::get)
+                        ? Zone.BENCH
+                        : net.joint(step.about()).work().zone();
+            case RESTORE -> Steps.ready(net.model, step.about()).zone();
+            case CHECK -> checkOf(step).work().zone();
+            case FILL, BLEED -> net.model.engine.workplace().startZone();
+            case PLACE, SEAL, WAIT -> zone;
+        };
+    }
+
+    private List<String> toolsOf(int node) {
+        BuildGraph.Node step = net.graph.node(node);
+        return switch (step.kind()) {
+            case SNUG, TIGHTEN, STAGE, ANGLE -> net.joint(step.about()).work().tools();
+            case RESTORE -> Steps.ready(net.model, step.about()).tools();
+            case CHECK -> checkOf(step).work().tools();
+            case FILL, BLEED, PLACE, SEAL, WAIT -> List.of();
+        };
+    }
+
+    private Check checkOf(BuildGraph.Node step) {
+        return net.model.engine.rules().checks().get(step.about());
+    }
+
+    /** How long a step takes. */
+    long seconds(int node) {
+        BuildGraph.Node step = net.graph.node(node);
+        return switch (step.kind()) {
+            case SEAL -> SEAL_SECONDS;
+            case PLACE -> BuildLifting.seconds(net, step.about());
+            case SNUG -> shares(net.joint(step.about())).getFirst();
+            case TIGHTEN, STAGE, ANGLE -> shares(net.joint(step.about())).getLast();
+            case RESTORE -> Steps.ready(net.model, step.about()).seconds();
+            case FILL -> FILL_SECONDS;
+            case BLEED -> BLEED_SECONDS;
+            case CHECK -> checkOf(step).work().seconds();
+            case WAIT -> 0;
+        };
+    }
+
+    /** Time of the SNUG and of each later step of a joint. */
+    private List<Long> shares(Joint joint) {
+        long whole = joint.work().buildSeconds();
+        int j = net.model.action(joint.id());
+        int stages = joint.makeup().stages().isEmpty() && net.turn[j] != net.snug[j]
+                ? 1
+                : joint.makeup().stages().size();
+        if (stages == 0) {
+            return new ArrayList<>(List.of(whole));
+        }
+        long each = whole / 2 / stages;
+        return new ArrayList<>(List.of(whole - each * stages, each));
+    }
+}
