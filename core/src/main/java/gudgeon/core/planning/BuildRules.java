@@ -115,7 +115,7 @@ final class BuildRules {
                     history.onBench(j, crack));
             needs(crack, net.last[j]);
         }
-        needs(j, net.last[j]);
+        needs(j, net.snug[j]);
         for (int circuit : model.opens[j]) {
             circuitReady(j, circuit);
         }
@@ -153,7 +153,19 @@ final class BuildRules {
                 history.correct(CorrectionKind.NEEDS, model.actionId(action), List.of(model.actionId(need)));
             } else {
                 graph.before(step, net.restore[need]);
+                stays(action, need);
             }
+        }
+    }
+
+    /** What a joint needs stays until it is tight; what came only after it was cracked loose until it is put together. */
+    private void stays(int action, int need) {
+        if (action >= model.joints) {
+            return;
+        }
+        int crack = net.crack[action];
+        if (crack < 0 || history.position[need] < history.position[crack]) {
+            graph.before(net.last[action], net.restore[need]);
         }
     }
 
@@ -161,7 +173,8 @@ final class BuildRules {
         List<String> lacking = new ArrayList<>();
         for (int safe : model.makeSafe[circuit]) {
             if (history.stateBefore(j).done.get(safe)) {
-                graph.before(net.last[j], net.restore[safe]);
+                graph.before(net.snug[j], net.restore[safe]);
+                stays(j, safe);
             } else {
                 lacking.add(model.actionId(safe));
             }

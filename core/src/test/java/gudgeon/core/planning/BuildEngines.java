@@ -320,7 +320,7 @@ final class BuildEngines {
             List<String> before = chance(0.6) ? List.of(pick(jointIds)) : List.of();
             Check.Work work = new Check.Work(pick(ZONES), List.of(), 120, List.of(), "");
             checks.add(new Check(
-                    "check" + k, "Check", pick(List.of("check", "wait", "prime")), chance(0.5) ? List.of() : after,
+                    "check" + k, "Check", pick(List.of("check", "wait", "prime")), chance(0.5) ? List.of() : List.of(pick(jointIds), pick(jointIds)),
                     after, before, chance(0.4), pick(List.of(0L, 900L)), work));
         }
     }

@@ -72,7 +72,13 @@ public final class BuildReplay {
     /** One broken rule. */
     public record Fault(Rule rule, String step, String text) {}
 
-    private record Undone(Set<String> away, Set<Condition.Clause> dropped, Set<String> droppedNeeds, List<List<String>> holds) {}
+    /** What was so when a joint was undone or a ready operation done; {@code ready} is what had been done by then. */
+    private record Undone(
+            Set<String> away,
+            Set<String> ready,
+            Set<Condition.Clause> dropped,
+            Set<String> droppedNeeds,
+            List<List<String>> holds) {}
 
     private final Engine engine;
     private final BuildRequest request;
@@ -81,6 +87,7 @@ public final class BuildReplay {
     private final Map<String, Undone> history = new LinkedHashMap<>();
     private final Set<String> cut = new HashSet<>();
     private final List<Set<String>> lifts = new ArrayList<>();
+    private final Map<Set<String>, Set<String>> readyAtLift = new HashMap<>();
     private final Set<String> droppedLifts = new HashSet<>();
     private final Set<String> droppedHangs = new HashSet<>();
     private final BuildWorld world;
@@ -142,7 +149,7 @@ public final class BuildReplay {
         droppedNeeds.removeAll(world.ready);
         List<List<String>> held =
                 holds.stream().filter(a -> a.stream().noneMatch(world.open::contains)).toList();
-        history.put(step.id(), new Undone(new HashSet<>(world.away), dropped, droppedNeeds, held));
+        history.put(step.id(), new Undone(new HashSet<>(world.away), new HashSet<>(world.ready), dropped, droppedNeeds, held));
         (joint.isPresent() ? world.open : world.ready).add(step.id());
     }
 
@@ -174,6 +181,7 @@ public final class BuildReplay {
                 .filter(joint -> !world.carries(joint, set))
                 .forEach(joint -> droppedHangs.add(lifts.size() + "#" + joint.id()));
         lifts.add(set);
+        readyAtLift.put(set, new HashSet<>(world.ready));
         world.away.addAll(set);
     }
 
@@ -372,7 +380,7 @@ public final class BuildReplay {
         Undone undone = Optional.ofNullable(history.get(joint.id())).orElseThrow();
         meets(step, joint, undone);
         room(step, joint.freedom().access(), joint, undone);
-        standing(step, joint, undone);
+        standing(step, joint, undone, undone.ready());
         if (joint.makeup().stages().isEmpty() && cracking(joint).isEmpty()) {
             buildRoom(step, joint);
         }
@@ -389,7 +397,7 @@ public final class BuildReplay {
         Undone then = cracking.map(ready -> history.get(ready.id())).orElse(undone);
         meets(step, joint, then);
         room(step, cracking.map(Ready::access).orElse(joint.freedom().access()), joint, then);
-        standing(step, joint, undone);
+        standing(step, joint, undone, then.ready());
         cracking.ifPresent(ready -> {
             Set<String> needed = new LinkedHashSet<>(ready.needs());
             needed.removeAll(then.droppedNeeds());
@@ -430,13 +438,14 @@ public final class BuildReplay {
         }
     }
 
-    /** What a joint needs as long as it is not tight. */
-    private void standing(Operation step, Joint joint, Undone undone) {
+    /** What a joint needs as long as it is not tight, of what had been done when it was undone or cracked. */
+    private void standing(Operation step, Joint joint, Undone undone, Set<String> done) {
         Set<String> needed = new LinkedHashSet<>(joint.freedom().needs());
         joint.freedom().opens().stream()
                 .filter(id -> !joint.freedom().drains().contains(id))
                 .forEach(id -> needed.addAll(engine.circuit(id).makeSafe()));
         needed.removeAll(undone.droppedNeeds());
+        needed.retainAll(done);
         if (!world.ready.containsAll(stillThere(needed))) {
             fault(Rule.NEEDS, step, "it needs " + needed);
         }
@@ -521,8 +530,10 @@ public final class BuildReplay {
 
     /** Whether what is away on a flexible joint is more than it holds by itself. */
     private boolean hangsToo(Joint joint) {
+        String strap = joint.hang().flatMap(Joint.Hang::strap).orElse("");
         return lifts.stream()
                 .filter(set -> set.stream().anyMatch(world.away::contains))
+                .filter(set -> Optional.ofNullable(readyAtLift.get(set)).orElse(Set.of()).contains(strap))
                 .filter(set -> joint.between().stream().anyMatch(set::contains))
                 .anyMatch(set -> world.mass(set) > joint.hang().orElseThrow().holdsKilograms() + 1e-9);
     }
@@ -825,10 +836,13 @@ public final class BuildReplay {
 
     private boolean uses(Joint joint, Ready ready) {
         Undone then = Optional.ofNullable(history.get(joint.id())).orElseThrow();
-        boolean own = joint.freedom().needs().contains(ready.id())
+        Set<String> since = cracking(joint)
+                .map(crack -> Optional.ofNullable(history.get(crack.id())).orElseThrow().ready())
+                .orElse(then.ready());
+        boolean own = since.contains(ready.id()) && then.ready().contains(ready.id()) && ( joint.freedom().needs().contains(ready.id())
                 || joint.freedom().opens().stream()
                         .filter(id -> !joint.freedom().drains().contains(id))
-                        .anyMatch(id -> engine.circuit(id).makeSafe().contains(ready.id()));
+                        .anyMatch(id -> engine.circuit(id).makeSafe().contains(ready.id())));
         boolean cracked = cracking(joint)
                 .filter(crack -> crack.needs().contains(ready.id()))
                 .filter(crack -> !Optional.ofNullable(history.get(crack.id())).orElseThrow().droppedNeeds().contains(ready.id()))
