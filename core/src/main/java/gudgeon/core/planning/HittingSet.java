@@ -3,14 +3,13 @@ package gudgeon.core.planning;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
+import java.util.Optional;
 
 /**
- * The cheapest set that hits every clause, exact, by branch and bound. At every node it is first made smaller: clauses that
- * contain another one go, an element goes when a cheaper one hits all that it hits, a clause of one element takes it; what
- * falls apart into clauses without common elements is solved apart. Bound: dual ascent (every clause pays as much as its
- * elements still ask for), at least as strong as a packing of disjoint clauses. Worst case exponential in the number of
- * clauses. Ties are broken by the order of the clauses and by the smaller number, so the answer is always the same.
+ * The cheapest set that hits every clause, exact: branch and bound on the covering problem. At every node clauses that
+ * contain another are dropped, elements that another hits at least as much for no more are dropped, independent parts are
+ * solved apart, and elements are fixed by their reduced cost under a Lagrangian bound ({@link CoverBound}). Worst case
+ * exponential.
  */
 final class HittingSet {
     private final long[] cost;
@@ -21,177 +20,215 @@ final class HittingSet {
 
     /** The cheapest hitting set; the clauses must not be empty. */
     static BitSet cheapest(List<BitSet> clauses, long[] cost) {
-        BitSet found = new HittingSet(cost).solve(clauses, Long.MAX_VALUE);
-        if (found == null) {
-            throw new IllegalArgumentException("an empty clause cannot be hit");
-        }
-        return found;
+        List<BitSet> copies = new ArrayList<>();
+        clauses.forEach(clause -> copies.add((BitSet) clause.clone()));
+        return new HittingSet(cost)
+                .solve(copies, Long.MAX_VALUE)
+                .orElseThrow(() -> new IllegalArgumentException("an empty clause cannot be hit"));
     }
 
-    /** The cheapest hitting set that costs less than the limit, or null. */
-    private @Nullable BitSet solve(List<BitSet> clauses, long limit) {
+    /** A set cheaper than {@code below} that hits all clauses, the cheapest there is, or empty. */
+    private Optional<BitSet> solve(List<BitSet> clauses, long below) {
         BitSet taken = new BitSet();
-        List<BitSet> open = reduce(clauses, taken);
-        long spent = total(taken);
-        if (open.stream().anyMatch(BitSet::isEmpty) || spent >= limit) {
-            return null;
+        if (!reduce(clauses, taken)) {
+            return Optional.empty();
         }
-        if (open.isEmpty()) {
-            return taken;
+        long room = below == Long.MAX_VALUE ? below : below - total(taken);
+        if (room <= 0) {
+            return Optional.empty();
         }
-        List<List<BitSet>> parts = apart(open);
-        long bound = parts.stream().mapToLong(this::bound).sum();
-        for (List<BitSet> part : parts) {
-            long own = bound(part);
-            if (limit != Long.MAX_VALUE && spent + bound >= limit) {
-                return null;
-            }
-            long allowance = limit == Long.MAX_VALUE ? limit : limit - spent - (bound - own);
-            BitSet best = branch(part, allowance);
-            if (best == null) {
-                return null;
-            }
-            taken.or(best);
-            spent += total(best);
-            bound -= own;
+        if (clauses.isEmpty()) {
+            return Optional.of(taken);
         }
-        return spent < limit ? taken : null;
+        List<List<BitSet>> components = components(clauses);
+        if (components.size() > 1) {
+            return apart(components, room).map(rest -> union(taken, rest));
+        }
+        BitSet greedy = greedy(clauses);
+        long ceiling = Math.min(room, total(greedy));
+        CoverBound bound = new CoverBound(clauses, cost, ceiling);
+        if (bound.value() >= ceiling) {
+            return total(greedy) < room ? Optional.of(union(taken, greedy)) : Optional.empty();
+        }
+        BitSet useless = bound.useless(ceiling);
+        if (!useless.isEmpty()) {
+            Optional<BitSet> rest = solve(without(clauses, useless), ceiling);
+            return rest.or(() -> total(greedy) < room ? Optional.of(greedy) : Optional.empty())
+                    .map(set -> union(taken, set));
+        }
+        return branch(clauses, bound.promising(), greedy, room).map(rest -> union(taken, rest));
     }
 
-    /** Takes the most useful element, then goes without it. */
-    private @Nullable BitSet branch(List<BitSet> clauses, long limit) {
-        int element = mostUseful(clauses);
-        List<BitSet> rest = new ArrayList<>();
-        List<BitSet> without = new ArrayList<>();
+    private Optional<BitSet> branch(List<BitSet> clauses, int element, BitSet greedy, long room) {
+        Optional<BitSet> best = total(greedy) < room ? Optional.of(greedy) : Optional.empty();
+        long ceiling = Math.min(room, total(greedy));
+        List<BitSet> left = new ArrayList<>();
         for (BitSet clause : clauses) {
             if (!clause.get(element)) {
-                rest.add(clause);
+                left.add((BitSet) clause.clone());
             }
-            BitSet smaller = (BitSet) clause.clone();
-            smaller.clear(element);
-            without.add(smaller);
         }
-        long left = limit == Long.MAX_VALUE ? limit : limit - cost[element];
-        BitSet best = left <= 0 ? null : solve(rest, left);
-        if (best != null) {
-            best.set(element);
+        Optional<BitSet> with = solve(left, ceiling - cost[element]);
+        if (with.isPresent()) {
+            BitSet set = with.get();
+            set.set(element);
+            best = Optional.of(set);
+            ceiling = total(set);
         }
-        BitSet other = solve(without, best == null ? limit : total(best));
-        return other == null ? best : other;
+        BitSet single = new BitSet();
+        single.set(element);
+        Optional<BitSet> other = solve(without(clauses, single), ceiling);
+        return other.isPresent() ? other : best;
     }
 
-    private int mostUseful(List<BitSet> clauses) {
-        int[] hits = new int[cost.length];
-        clauses.forEach(clause -> clause.stream().forEach(element -> hits[element]++));
-        int best = -1;
-        for (int e = 0; e < hits.length; e++) {
-            if (hits[e] > 0 && (best < 0 || hits[e] * (cost[best] + 1) > hits[best] * (cost[e] + 1))) {
-                best = e;
+    private Optional<BitSet> apart(List<List<BitSet>> components, long room) {
+        BitSet all = new BitSet();
+        for (List<BitSet> component : components) {
+            long left = room == Long.MAX_VALUE ? room : room - total(all);
+            Optional<BitSet> part = solve(component, left);
+            if (part.isEmpty()) {
+                return part;
             }
+            all.or(part.get());
         }
-        return best;
+        return Optional.of(all);
     }
 
-    /** The clauses that are left to decide; what must be taken is added to {@code taken}. */
-    private List<BitSet> reduce(List<BitSet> clauses, BitSet taken) {
-        List<BitSet> open = clauses;
-        while (true) {
-            open = minimal(open);
-            BitSet forced = new BitSet();
-            open.stream().filter(clause -> clause.cardinality() == 1).forEach(forced::or);
-            if (!forced.isEmpty()) {
-                taken.or(forced);
-                open = open.stream().filter(clause -> !clause.intersects(forced)).toList();
+    /** Drops what is superfluous and takes what is forced; false when a clause has become empty. */
+    private boolean reduce(List<BitSet> clauses, BitSet taken) {
+        boolean again = true;
+        while (again) {
+            again = false;
+            dropLarger(clauses);
+            for (BitSet clause : List.copyOf(clauses)) {
+                if (clause.isEmpty()) {
+                    return false;
+                }
+                if (clause.cardinality() == 1) {
+                    taken.or(clause);
+                    clauses.remove(clause);
+                    again = true;
+                }
             }
-            BitSet useless = dominated(open);
-            if (useless.isEmpty()) {
-                return open;
-            }
-            open = open.stream()
-                    .map(clause -> {
-                        BitSet smaller = (BitSet) clause.clone();
-                        smaller.andNot(useless);
-                        return smaller;
-                    })
-                    .toList();
+            again |= dropDominated(clauses);
         }
+        return true;
     }
 
-    /** The clauses that contain no other clause. */
-    private static List<BitSet> minimal(List<BitSet> clauses) {
-        List<BitSet> kept = new ArrayList<>();
+    private static void dropLarger(List<BitSet> clauses) {
         List<BitSet> sorted = new ArrayList<>(clauses);
         sorted.sort((a, b) -> Integer.compare(a.cardinality(), b.cardinality()));
+        List<BitSet> kept = new ArrayList<>();
         for (BitSet clause : sorted) {
             if (kept.stream().noneMatch(other -> contains(clause, other))) {
                 kept.add(clause);
             }
         }
-        return kept;
+        clauses.clear();
+        clauses.addAll(kept);
     }
 
-    /** Elements for which another one, not dearer, hits everything that they hit. */
-    private BitSet dominated(List<BitSet> clauses) {
-        BitSet[] hit = new BitSet[cost.length];
+    private boolean dropDominated(List<BitSet> clauses) {
         BitSet elements = new BitSet();
-        for (int c = 0; c < clauses.size(); c++) {
-            int number = c;
-            clauses.get(c).stream().forEach(element -> {
-                if (hit[element] == null) {
-                    hit[element] = new BitSet();
-                }
-                hit[element].set(number);
-                elements.set(element);
-            });
-        }
-        BitSet useless = new BitSet();
-        for (int e = elements.nextSetBit(0); e >= 0; e = elements.nextSetBit(e + 1)) {
-            BitSet rivals = (BitSet) clauses.get(hit[e].nextSetBit(0)).clone();
-            rivals.andNot(useless);
-            rivals.clear(e);
-            int own = e;
-            boolean worse = rivals.stream()
-                    .anyMatch(rival -> cost[rival] <= cost[own]
-                            && contains(hit[rival], hit[own])
-                            && (cost[rival] < cost[own] || !hit[rival].equals(hit[own]) || rival < own));
-            if (worse) {
-                useless.set(e);
+        clauses.forEach(elements::or);
+        int[] members = elements.stream().toArray();
+        BitSet[] hits = new BitSet[members.length];
+        for (int k = 0; k < members.length; k++) {
+            hits[k] = new BitSet(clauses.size());
+            for (int c = 0; c < clauses.size(); c++) {
+                hits[k].set(c, clauses.get(c).get(members[k]));
             }
         }
-        return useless;
-    }
-
-    /** The clauses in groups without common elements. */
-    private static List<List<BitSet>> apart(List<BitSet> clauses) {
-        List<List<BitSet>> groups = new ArrayList<>();
-        List<BitSet> elements = new ArrayList<>();
-        for (BitSet clause : clauses) {
-            List<BitSet> group = new ArrayList<>(List.of(clause));
-            BitSet all = (BitSet) clause.clone();
-            for (int g = groups.size() - 1; g >= 0; g--) {
-                if (elements.get(g).intersects(clause)) {
-                    group.addAll(0, groups.remove(g));
-                    all.or(elements.remove(g));
+        BitSet dropped = new BitSet();
+        for (int k = 0; k < members.length; k++) {
+            for (int other = 0; other < members.length && !dropped.get(members[k]); other++) {
+                if (other != k && !dropped.get(members[other]) && beats(members, hits, other, k)) {
+                    dropped.set(members[k]);
                 }
             }
-            groups.add(group);
-            elements.add(all);
         }
-        return groups;
+        clauses.forEach(clause -> clause.andNot(dropped));
+        return !dropped.isEmpty();
     }
 
-    /** Dual ascent: no hitting set is cheaper. */
-    private long bound(List<BitSet> clauses) {
-        long[] left = cost.clone();
-        long sum = 0;
-        for (BitSet clause : clauses) {
-            long pays = clause.stream().mapToLong(element -> left[element]).min().orElse(0);
-            if (pays > 0) {
-                clause.stream().forEach(element -> left[element] -= pays);
-                sum += pays;
+    private boolean beats(int[] members, BitSet[] hits, int winner, int loser) {
+        return cost[members[winner]] <= cost[members[loser]] && contains(hits[winner], hits[loser]);
+    }
+
+    private static List<List<BitSet>> components(List<BitSet> clauses) {
+        List<List<BitSet>> components = new ArrayList<>();
+        List<BitSet> left = new ArrayList<>(clauses);
+        while (!left.isEmpty()) {
+            List<BitSet> component = new ArrayList<>();
+            BitSet elements = (BitSet) left.getFirst().clone();
+            boolean again = true;
+            while (again) {
+                again = false;
+                for (BitSet clause : List.copyOf(left)) {
+                    if (clause.intersects(elements)) {
+                        elements.or(clause);
+                        component.add(clause);
+                        left.remove(clause);
+                        again = true;
+                    }
+                }
+            }
+            components.add(component);
+        }
+        return components;
+    }
+
+    /** A hitting set by taking what hits most for its cost, thinned. */
+    private BitSet greedy(List<BitSet> clauses) {
+        BitSet set = new BitSet();
+        List<BitSet> left = new ArrayList<>(clauses);
+        while (!left.isEmpty()) {
+            int best = -1;
+            double bestRatio = -1;
+            BitSet elements = new BitSet();
+            left.forEach(elements::or);
+            for (int e = elements.nextSetBit(0); e >= 0; e = elements.nextSetBit(e + 1)) {
+                int element = e;
+                long hit = left.stream().filter(clause -> clause.get(element)).count();
+                double ratio = hit / (cost[e] + 1e-3);
+                if (ratio > bestRatio) {
+                    bestRatio = ratio;
+                    best = e;
+                }
+            }
+            int chosen = best;
+            set.set(chosen);
+            left.removeIf(clause -> clause.get(chosen));
+        }
+        return thinned(clauses, set);
+    }
+
+    private BitSet thinned(List<BitSet> clauses, BitSet set) {
+        List<Integer> dearest = new ArrayList<>(set.stream().boxed().toList());
+        dearest.sort((a, b) -> Long.compare(cost[b], cost[a]));
+        for (int element : dearest) {
+            set.clear(element);
+            if (!clauses.stream().allMatch(clause -> clause.intersects(set))) {
+                set.set(element);
             }
         }
-        return sum;
+        return set;
+    }
+
+    private static List<BitSet> without(List<BitSet> clauses, BitSet elements) {
+        List<BitSet> smaller = new ArrayList<>();
+        for (BitSet clause : clauses) {
+            BitSet rest = (BitSet) clause.clone();
+            rest.andNot(elements);
+            smaller.add(rest);
+        }
+        return smaller;
+    }
+
+    private static BitSet union(BitSet first, BitSet second) {
+        BitSet both = (BitSet) first.clone();
+        both.or(second);
+        return both;
     }
 
     private static boolean contains(BitSet whole, BitSet part) {

@@ -71,11 +71,14 @@ final class OpeningSearch {
         }
     }
 
-    /** The free actions outside a maximal set that still fails; any plan does one of them. */
+    /**
+     * The free actions outside a maximal set that still fails; any plan does one of them. Cheap actions are let in first,
+     * so that dear ones are left outside and the landmark counts for much.
+     */
     private BitSet landmark(State failing, BitSet allowed, BitSet useful, Goal goal) {
         State state = failing.copy();
         BitSet inside = (BitSet) allowed.clone();
-        for (int a = useful.nextSetBit(0); a >= 0; a = useful.nextSetBit(a + 1)) {
+        for (int a : cheapFirst(useful)) {
             if (!inside.get(a)) {
                 State larger = state.copy();
                 BitSet permitted = (BitSet) inside.clone();
@@ -120,6 +123,12 @@ final class OpeningSearch {
 
     long total(BitSet actions) {
         return actions.stream().mapToLong(action -> cost[action]).sum();
+    }
+
+    private List<Integer> cheapFirst(BitSet actions) {
+        List<Integer> order = new ArrayList<>(actions.stream().boxed().toList());
+        order.sort((a, b) -> Long.compare(cost[a], cost[b]));
+        return order;
     }
 
     private int cheapestIn(BitSet elements) {
