@@ -209,7 +209,7 @@ final class OrderProblem {
                         before.get(then).add(first);
                     }
                 }
-                case Constraint.Held held -> holdFast(model.action(held.operation()), operationOf);
+                case Constraint.Held held -> holdFast(model.action(held.operation()), operationOf, before);
             }
         }
         for (int o = 0; o < action.length; o++) {
@@ -217,12 +217,22 @@ final class OrderProblem {
         }
     }
 
-    private void holdFast(int holding, Map<Integer, Integer> operationOf) {
+    private void holdFast(int holding, Map<Integer, Integer> operationOf, List<List<Integer>> before) {
         int[][] alternatives = holdOf(model, holding).alternatives().stream()
                 .map(model::actions)
                 .toArray(int[][]::new);
         Integer operation = operationOf.get(holding);
         if (operation == null) {
+            return;
+        }
+        if (alternatives.length == 1) {
+            // one way only to hold it: the same as being done before any of its holders, and that is monotone
+            for (int joint : alternatives[0]) {
+                Integer holder = operationOf.get(joint);
+                if (holder != null) {
+                    before.get(holder).add(operation);
+                }
+            }
             return;
         }
         hold[operation] = alternatives;
