@@ -1,0 +1,80 @@
+package gudgeon.app.document;
+
+import gudgeon.core.engine.Engine;
+import gudgeon.core.ordering.Amount;
+import gudgeon.core.ordering.OrderLine;
+import gudgeon.core.ordering.OrderList;
+import java.util.List;
+
+/** The order list on paper: what to buy, how much, what for, what it costs, with boxes to tick when it is there. */
+public final class OrderSheet {
+    private static final int MOST_USES = 6;
+
+    private OrderSheet() {}
+
+    /**
+     * The sheet as PDF.
+     *
+     * @param subject what the list is for, such as the words of a target
+     */
+    public static byte[] pdf(Engine engine, OrderList list, String subject, Issue issue) {
+        return Paper.pdf(
+                "Order sheet: " + engine.identity().name(),
+                Paper.cells(engine, issue, "Order sheet"),
+                body(engine, list, subject));
+    }
+
+    private static Xhtml body(Engine engine, OrderList list, String subject) {
+        OrderWords words = new OrderWords(engine);
+        Xhtml out = new Xhtml();
+        out.text("h1", "", engine.identity().name());
+        out.text("div", "lead", "To buy. " + subject);
+        sums(out, list.totals());
+        out.text("p", "", "Hold old beside new before the old one is thrown away: size, thickness, holes. "
+                + "Prices are those of the engine file; what has none is left open.");
+        for (OrderList.Section section : list.sections()) {
+            out.text("h2", "", OrderWords.heading(section.kind()));
+            out.open("table", "list").open("thead", "").open("tr", "");
+            for (String head : List.of("There", "How many", "What")) {
+                out.text("th", "", head);
+            }
+            out.text("th", "r", "Each").text("th", "r", "Sum").close().close();
+            section.lines().forEach(line -> line(out, words, line));
+            out.close();
+        }
+        return out;
+    }
+
+    private static void sums(Xhtml out, OrderList.Totals totals) {
+        out.open("table", "sums").open("tr", "");
+        sum(out, "Lines", String.valueOf(totals.lines()));
+        sum(out, "Pieces", String.valueOf(totals.pieces()));
+        sum(out, "Known prices together", Figures.money(totals.knownPrice()));
+        sum(out, "Lines without a price", String.valueOf(totals.unpricedLines()));
+        out.close().close();
+    }
+
+    private static void sum(Xhtml out, String label, String value) {
+        out.open("td", "").text("div", "label", label).text("div", "sum", value).close();
+    }
+
+    private static void line(Xhtml out, OrderWords words, OrderLine line) {
+        out.open("tr", "");
+        out.openStyled("td", "", "width:11mm").text("div", "tick", "").close();
+        out.openStyled("td", "amount", "width:22mm").text(OrderWords.amount(line.amount())).close();
+        out.open("td", "").text("div", "do", Names.capital(line.spec()));
+        String remark = OrderWords.remark(line.amount());
+        if (!remark.isEmpty()) {
+            out.text("div", "with", Names.capital(remark));
+        }
+        out.text("div", "for", "For " + Figures.list(words.uses(line), MOST_USES)).close();
+        boolean pieces = line.amount() instanceof Amount.Pieces;
+        String each = line.price().each().isPresent()
+                ? Figures.money(line.price().each().getAsDouble())
+                : "";
+        String sum = pieces && line.price().known() > 0 ? Figures.money(line.price().known()) : "";
+        out.openStyled("td", "r", "width:20mm").text(each).close();
+        out.openStyled("td", "r", "width:22mm").text(sum.isEmpty() ? "........" : sum).close();
+        out.close();
+    }
+}
