@@ -53,8 +53,8 @@ public final class OrderWords {
     public List<String> uses(OrderLine line) {
         Map<String, String> byName = new LinkedHashMap<>();
         for (OrderLine.Use use : line.uses()) {
-            String count = use.count() > 1 ? use.count() + " × " : "";
-            byName.merge(count + names.any(use.id()), "step " + use.step(), (a, b) -> a + ", " + b.replace("step ", ""));
+            String count = use.count() > 1 ? ", " + use.count() : "";
+            byName.merge(names.any(use.id()) + count, "step " + use.step(), (a, b) -> a + ", " + b.replace("step ", ""));
         }
         return byName.entrySet().stream()
                 .map(entry -> entry.getKey() + " (" + entry.getValue() + ")")
