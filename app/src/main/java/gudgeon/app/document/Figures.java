@@ -30,8 +30,11 @@ public final class Figures {
         return (seconds + 30) / 60;
     }
 
-    /** A mass: one decimal below 10 kg, whole kilograms from there. */
+    /** A mass: whole grams below 100 g, one decimal below 10 kg, whole kilograms from there. */
     public static String mass(double kilograms) {
+        if (kilograms < 0.0995) {
+            return rounded(kilograms * 1000, 0) + " g";
+        }
         return rounded(kilograms, kilograms < 9.95 ? 1 : 0) + " kg";
     }
 

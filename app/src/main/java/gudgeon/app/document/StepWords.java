@@ -185,7 +185,7 @@ public final class StepWords {
         return fasteners + ", " + names.between(joint);
     }
 
-    private static String counted(Joint joint) {
+    static String counted(Joint joint) {
         Map<FastenerKind, Integer> counts = new LinkedHashMap<>();
         joint.makeup().fasteners().forEach(fastener -> counts.merge(fastener.kind(), 1, Integer::sum));
         if (counts.size() == 1 && joint.makeup().fasteners().size() == 1) {
@@ -243,7 +243,7 @@ public final class StepWords {
     }
 
     /** The heaviest part first, the rest with it. */
-    private String pieces(List<String> ids) {
+    String pieces(List<String> ids) {
         List<Part> parts = ids.stream().map(engine::part).toList();
         Part main = parts.stream()
                 .max((a, b) -> Double.compare(a.massKilograms(), b.massKilograms()))

@@ -130,12 +130,12 @@ public final class StripCard {
         }
         out.close();
         OptionalInt bag = operation.kind() == StripPlan.Kind.LIFT ? OptionalInt.empty() : bags.find(operation.id());
-        out.open("td", "bag");
+        out.open("td", "min").text(Figures.time(operation.seconds()));
         if (bag.isPresent()) {
-            out.text("div", "label", "Bag").text("div", "bagno", String.valueOf(bag.getAsInt()));
+            out.open("div", "bag").text("span", "label", "Bag ").text("span", "bagno", String.valueOf(bag.getAsInt()));
+            out.close();
         }
         out.close();
-        out.text("td", "min", Figures.time(operation.seconds()));
         out.close().close();
     }
 

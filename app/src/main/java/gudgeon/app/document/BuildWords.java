@@ -1,0 +1,214 @@
+package gudgeon.app.document;
+
+import gudgeon.core.engine.Check;
+import gudgeon.core.engine.Engine;
+import gudgeon.core.engine.Joint;
+import gudgeon.core.engine.JointKind;
+import gudgeon.core.planning.BuildPlan;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/** What a step of the way back says: the instruction, what to have in hand, how to tighten, what it waits for or lacks. */
+public final class BuildWords {
+    private final Engine engine;
+    private final Names names;
+
+    public BuildWords(Engine engine) {
+        this.engine = engine;
+        this.names = new Names(engine);
+    }
+
+    /** The instruction, one line without a full stop. */
+    public String instruction(BuildPlan.Operation operation) {
+        String ref = operation.subject().ref();
+        return switch (operation.kind()) {
+            case SEAL -> "Put " + compound(operation) + " on, " + names.between(engine.joint(ref));
+            case PLACE -> place(operation);
+            case SNUG -> snug(engine.joint(ref));
+            case TIGHTEN -> "Make tight, by feel: " + joint(ref);
+            case STAGE, ANGLE -> stage(operation, engine.joint(ref));
+            case RESTORE -> restore(operation);
+            case FILL -> "Fill: " + names.any(ref) + fluid(operation);
+            case BLEED -> "Bleed: " + names.any(ref);
+            case CHECK -> Names.capital(check(ref).map(Check::name).orElse(ref));
+            case WAIT -> "Wait " + Figures.time(operation.clock().seconds());
+        };
+    }
+
+    /** "60 N·m" or "90°" for a stage; empty for other steps. */
+    public String number(BuildPlan.Operation operation) {
+        BuildPlan.Tightening tightening = operation.tightening();
+        if (tightening == null) {
+            return "";
+        }
+        if (tightening.torque() != null) {
+            return tightening.torque().typed();
+        }
+        return tightening.angle() == null ? "" : "+ " + Figures.plain(tightening.angle().degrees()) + "°";
+    }
+
+    /** How the thread must be; empty when the step turns none or the file does not say. */
+    public String thread(BuildPlan.Operation operation) {
+        BuildPlan.Tightening tightening = operation.tightening();
+        if (tightening == null || tightening.threadState().isEmpty() || tightening.stage() == 0) {
+            return "";
+        }
+        return switch (tightening.threadState()) {
+            case "dry" -> "threads clean and dry";
+            case "oiled" -> "threads and undersides of the heads oiled";
+            case "locked" -> "threads with locking compound";
+            case "sealed" -> "threads with sealant";
+            default -> "threads " + tightening.threadState();
+        };
+    }
+
+    /** What to have in hand: "4 × nut M8x1.25 (new)", "engine oil, at most 0.6 l". */
+    public List<String> inputs(BuildPlan.Operation operation) {
+        return operation.needs().inputs().stream().map(this::input).toList();
+    }
+
+    private String input(BuildPlan.Input input) {
+        return switch (input.kind()) {
+            case PIECE -> (input.count() > 1 ? input.count() + " × " : "") + input.spec() + ", new";
+            case SEALANT -> input.spec();
+            case FLUID -> input.spec()
+                    + (input.volume() == null ? "" : ", at most " + Figures.volume(input.volume().litres()));
+        };
+    }
+
+    /** What to mind: marks that were kept, the text of the file. */
+    public List<String> notes(BuildPlan.Operation operation) {
+        List<String> notes = new ArrayList<>();
+        if (operation.handling() != null && operation.handling().marks().size() <= 6) {
+            for (BuildPlan.Mark mark : operation.handling().marks()) {
+                notes.add("Same " + Figures.list(mark.keep()) + " as before: " + names.part(mark.part()));
+            }
+        }
+        if (!operation.needs().text().isBlank() && operation.kind() != BuildPlan.Kind.RESTORE) {
+            notes.add(operation.needs().text());
+        }
+        return notes;
+    }
+
+    /** Times to later steps: "then within 10 min: ...", "nothing for 1 h before: ...". */
+    public List<String> lags(BuildPlan.Operation operation, BuildPlan plan) {
+        List<String> lines = new ArrayList<>();
+        for (BuildPlan.Lag lag : operation.order().lags()) {
+            String to = step(lag.to(), plan);
+            if (lag.maxSeconds().isPresent()) {
+                lines.add("Within " + Figures.time(lag.maxSeconds().getAsLong()) + ": " + to);
+            }
+            if (lag.minSeconds() > 0) {
+                lines.add("Not before " + Figures.time(lag.minSeconds()) + " have passed: " + to);
+            }
+        }
+        return lines;
+    }
+
+    /** "step 12, tighten the head studs" for the id of a step; the id when the plan has no such step. */
+    public String step(String id, BuildPlan plan) {
+        return plan.operations().stream()
+                .filter(operation -> operation.id().equals(id))
+                .map(operation -> "step " + operation.number() + ", " + Names.inSentence(instruction(operation)))
+                .findFirst()
+                .orElse(id);
+    }
+
+    /** Why a step is blocked, one sentence for each lack. */
+    public List<String> lacks(BuildPlan.Operation operation) {
+        return operation.holdUp().blockedBy().stream().map(this::lack).toList();
+    }
+
+    private String lack(BuildPlan.Lack lack) {
+        String about = Figures.list(lack.about().stream().map(names::any).toList(), 4);
+        return switch (lack.kind()) {
+            case TOO_HEAVY -> "Too heavy for the ways of lifting there are: " + about + ways(lack);
+            case THREAD_STATE -> "The file does not say whether the threads are dry, oiled, locked or sealed"
+                    + (about.isEmpty() ? "" : ": " + about) + ". Confirm from your manual";
+            case NOT_IN_HAND -> "Not in hand: " + about;
+            case LIMIT_NOT_CONFIRMED -> "A limit is only typical, confirm it from your manual: " + about;
+            case NO_ROOM -> "No room to tighten it, these did not come off: " + about;
+            case ORDER -> "Two rules of order contradict each other: " + about;
+            case OPEN_TIME -> "The sealant would be past its open time: " + about;
+            case LOOSE -> "It would be loose and nothing holds it: " + about;
+            case LICENSED -> "Only licensed practice may do it: " + about;
+        };
+    }
+
+    private static String ways(BuildPlan.Lack lack) {
+        return lack.unblockedBy().isEmpty() ? "" : ". It goes with: " + Figures.list(lack.unblockedBy());
+    }
+
+    private String compound(BuildPlan.Operation operation) {
+        List<String> specs = operation.needs().inputs().stream()
+                .filter(input -> input.kind() == BuildPlan.InputKind.SEALANT)
+                .map(BuildPlan.Input::spec)
+                .toList();
+        return specs.isEmpty() ? "sealant" : Figures.list(specs);
+    }
+
+    private String place(BuildPlan.Operation operation) {
+        StepWords strip = new StepWords(engine);
+        BuildPlan.Handling handling = operation.handling();
+        String mass = handling == null
+                ? ""
+                : ", " + Figures.mass(handling.massKilograms()) + StepWords.way(handling.way());
+        return "Put in place: " + strip.pieces(operation.subject().parts()) + mass;
+    }
+
+    private String snug(Joint joint) {
+        if (joint.makeup().fasteners().isEmpty()) {
+            return without(joint);
+        }
+        String pushed = joint.kind() == JointKind.HOSE_CLIP ? "Push the hose on and fit the " : "Run in and snug the ";
+        return pushed + StepWords.counted(joint) + ", " + names.between(joint);
+    }
+
+    private String without(Joint joint) {
+        String to = names.between(joint);
+        return switch (joint.kind()) {
+            case BOLTED, UNION_NUT, BANJO -> "Join and snug, " + to;
+            case HOSE_CLIP -> "Push the hose on and fit the clip, " + to;
+            case PRESS_FIT -> "Press in, " + to;
+            case SNAP -> "Clip on, " + to;
+            case SEALANT -> "Bring together on the fresh sealant, " + to;
+            case PLUG -> "Plug in until it clicks, " + to;
+            case CLAMP -> "Fit the clamp, " + to;
+            case SLIDE -> "Slide on, " + to;
+            case BELT -> "Put the belt on, " + to;
+        };
+    }
+
+    private String stage(BuildPlan.Operation operation, Joint joint) {
+        BuildPlan.Tightening tightening = Objects.requireNonNull(operation.tightening(), "a stage turns fasteners");
+        int stages = joint.makeup().stages().size();
+        String which = stages > 1 ? "Stage " + tightening.stage() + " of " + stages + ": " : "Tighten: ";
+        int count = tightening.fasteners().size();
+        String every = count > 1 ? ", every one, 1 to " + count : "";
+        String once = operation.kind() == BuildPlan.Kind.ANGLE ? ", each once, paint mark first" : "";
+        return which + (joint.makeup().fasteners().isEmpty() ? joint.name() : "the " + StepWords.counted(joint)) + " at "
+                + number(operation) + every + once + ", " + names.between(joint);
+    }
+
+    private String restore(BuildPlan.Operation operation) {
+        String text = operation.needs().text();
+        return text.isBlank() ? "Take back: " + names.any(operation.subject().ref()) : Names.capital(text);
+    }
+
+    private String fluid(BuildPlan.Operation operation) {
+        List<String> fluids = inputs(operation);
+        return fluids.isEmpty() ? "" : " with " + Figures.list(fluids);
+    }
+
+    private String joint(String id) {
+        return engine.findJoint(id).map(names::between).orElse(id);
+    }
+
+    private Optional<Check> check(String id) {
+        return engine.rules().checks().stream()
+                .filter(check -> check.id().equals(id))
+                .findFirst();
+    }
+}
