@@ -1,0 +1,98 @@
+package gudgeon.app;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** The arrows of ARCHITECTURE.md: what is not drawn there is forbidden. */
+class ArrowsTest {
+    /** Package to the packages of this module that it may use; all may use core and Java itself. */
+    private static final Map<String, List<String>> ARROWS = Map.of(
+            "format", List.of(),
+            "document", List.of(),
+            "desk", List.of("format", "document"),
+            "cli", List.of("desk", "format", "document"));
+
+    /** Outside libraries of each package: one library, one package. */
+    private static final Map<String, List<String>> LIBRARIES = Map.of(
+            "format", List.of("org.snakeyaml..", "tools.jackson..", "com.fasterxml.jackson..", "tech.units..", "javax.measure.."),
+            "document", List.of("com.openhtmltopdf..", "org.apache.pdfbox..", "org.eclipse..", "org.w3c.dom..", "org.xml.sax.."),
+            "desk", List.of(),
+            "cli", List.of("picocli..", "me.tongfei.."));
+
+    private static final JavaClasses APP = new ClassFileImporter()
+            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+            .importPackages("gudgeon.app");
+
+    @Test
+    void everyPackageIsDrawn() {
+        assertThat(APP.stream().map(JavaClass::getPackageName).distinct())
+                .allSatisfy(name -> assertThat(ARROWS).containsKey(name.substring("gudgeon.app.".length())));
+    }
+
+    @Test
+    void packagesUseOnlyWhatIsDrawn() {
+        ARROWS.forEach((name, allowed) -> {
+            String[] mayUse = Stream.of(
+                            Stream.of("gudgeon.app." + name + "..", "gudgeon.core..", "java..", "javax.xml..", "org.jspecify.."),
+                            allowed.stream().map(other -> "gudgeon.app." + other + ".."),
+                            LIBRARIES.getOrDefault(name, List.of()).stream())
+                    .flatMap(part -> part)
+                    .toArray(String[]::new);
+            classes()
+                    .that(resideInAPackage("gudgeon.app." + name + ".."))
+                    .should()
+                    .onlyDependOnClassesThat(resideInAnyPackage(mayUse))
+                    .as(name + " uses only " + List.of(mayUse))
+                    .allowEmptyShould(true)
+                    .check(APP);
+        });
+    }
+
+    @Test
+    void packagesAreFreeOfCycles() {
+        slices().matching("gudgeon.app.(*)..").should().beFreeOfCycles().check(APP);
+    }
+
+    @Test
+    void onlyTheCommandLinePrintsOrEndsTheProgram() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("gudgeon.app.cli")
+                .should()
+                .accessField(System.class, "out")
+                .orShould()
+                .accessField(System.class, "err")
+                .orShould()
+                .callMethod(System.class, "exit", int.class)
+                .check(APP);
+    }
+
+    @Test
+    void packagesAreNamedByDomain() {
+        noClasses()
+                .should(com.tngtech.archunit.lang.conditions.ArchConditions.resideInAnyPackage(
+                        "..util..",
+                        "..common..",
+                        "..impl..",
+                        "..service..",
+                        "..dto..",
+                        "..manager..",
+                        "..helper..",
+                        "..helpers..",
+                        "..misc.."))
+                .check(APP);
+    }
+}
