@@ -30,7 +30,7 @@ class ArrowsTest {
             "format", List.of("org.snakeyaml..", "tools.jackson..", "com.fasterxml.jackson..", "tech.units..", "javax.measure.."),
             "document", List.of("com.openhtmltopdf..", "org.apache.pdfbox..", "org.eclipse..", "org.w3c.dom..", "org.xml.sax.."),
             "desk", List.of(),
-            "cli", List.of("picocli..", "me.tongfei.."));
+            "cli", List.of("picocli.."));
 
     private static final JavaClasses APP = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)

@@ -1,0 +1,55 @@
+package gudgeon.app.cli;
+
+import gudgeon.app.format.StripJson;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** What must be undone, and in what order. */
+@Command(
+        name = "strip",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        header = "Plans what must be undone to reach something, and in what order, with proof.",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:There is a plan",
+            "1:The file has faults, or a name means nothing in it",
+            "2:Wrong usage",
+            "3:There is no plan; the answer says why",
+            "4:The program or the machine failed"
+        },
+        footer = {
+            "",
+            "Examples: gudgeon strip dunlin-22d --reach head --with helper",
+            "          gudgeon strip wren-160 --reach piston --why"
+        })
+final class StripCommand implements Callable<Integer> {
+    private final Screen screen;
+
+    @Mixin
+    private TargetOptions options = new TargetOptions();
+
+    @Option(names = "--why", description = "Say with every step why it is in the plan.")
+    private boolean why;
+
+    @Option(names = "--json", description = "Answer as JSON (docs/json.md), and print nothing else.")
+    private boolean json;
+
+    StripCommand(Screen screen) {
+        this.screen = screen;
+    }
+
+    @Override
+    public Integer call() {
+        return new StripRun(screen, options, json).then(planned -> {
+            if (json) {
+                screen.out().println(StripJson.write(planned.engine(), planned.request(), planned.plan()));
+            } else {
+                new StripText(screen, why).print(planned);
+            }
+            return Exit.DONE;
+        });
+    }
+}

@@ -1,0 +1,158 @@
+package gudgeon.app.cli;
+
+import gudgeon.app.desk.OrderQuestion;
+import gudgeon.app.desk.StripQuestion.Reply;
+import gudgeon.app.document.Figures;
+import gudgeon.app.document.Names;
+import gudgeon.app.document.ProofWords;
+import gudgeon.app.document.StepWords;
+import gudgeon.app.document.TargetWords;
+import gudgeon.app.document.WhyWords;
+import gudgeon.core.planning.StripPlan;
+import gudgeon.core.planning.StripPlan.Kind;
+import gudgeon.core.planning.StripPlan.Operation;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+
+/** A plan of the strip for a person: the answer first, then the steps by place, what to buy, and what is proved. */
+final class StripText {
+    private static final int INDENT = 6;
+
+    private final Screen screen;
+    private final Layout layout;
+    private final boolean why;
+
+    StripText(Screen screen, boolean why) {
+        this.screen = screen;
+        this.layout = new Layout(screen);
+        this.why = why;
+    }
+
+    void print(Reply.Planned planned) {
+        layout.heading(planned.engine().identity().name() + ": "
+                + new TargetWords(planned.engine()).goal(planned.request().target()));
+        head(planned);
+        steps(planned);
+        new OrderText(screen).summary(planned.engine(), new OrderQuestion(planned).ask());
+        proofs(planned);
+    }
+
+    private void head(Reply.Planned planned) {
+        StripPlan plan = planned.plan();
+        layout.blank();
+        if (plan.operations().isEmpty()) {
+            layout.line("  Nothing need be undone for it.");
+            layout.blank();
+            return;
+        }
+        layout.line("  " + Ink.STRONG.on(screen, Figures.time(plan.totalSeconds()) + ", "
+                + Figures.count(plan.operations().size(), "step")) + proved(plan));
+        layout.blank();
+        StepWords words = new StepWords(planned.engine());
+        int fasteners = plan.operations().stream().mapToInt(words::fastenerCount).sum();
+        row("undoing", plan.opening().jointsSeconds(), Figures.count(count(plan, true), "joint") + ", "
+                + Figures.count(fasteners, "fastener"));
+        row("preparing", plan.opening().readySeconds(), Figures.count(count(plan, false), "preparation"));
+        row("changing", plan.order().changeoverSeconds(), "ways between places, tools taken up");
+        row("lifting", plan.lifts().seconds(), lifts(plan));
+        layout.blank();
+    }
+
+    private static String proved(StripPlan plan) {
+        boolean set = plan.opening().proven();
+        boolean order = plan.order().proven();
+        if (set && order) {
+            return "; proved: no cheaper set, no better order of it";
+        }
+        return set ? "; proved: no cheaper set; the order may have a better one" : "; not proved to be the cheapest";
+    }
+
+    private void row(String label, long seconds, String text) {
+        layout.hanging(
+                String.format("  %-11s%12s   ", label, Figures.time(seconds)), 28, text);
+    }
+
+    private static int count(StripPlan plan, boolean joints) {
+        return (int) plan.operations().stream()
+                .filter(operation -> operation.kind() != Kind.LIFT)
+                .filter(operation -> (operation.kind() == Kind.UNDO || operation.kind() == Kind.CUT) == joints)
+                .count();
+    }
+
+    private static String lifts(StripPlan plan) {
+        double heaviest = plan.operations().stream()
+                .filter(operation -> operation.kind() == Kind.LIFT)
+                .mapToDouble(operation -> lift(operation).massKilograms())
+                .max()
+                .orElse(0);
+        List<String> ways = plan.operations().stream()
+                .filter(operation -> operation.kind() == Kind.LIFT)
+                .map(operation -> lift(operation).way())
+                .filter(way -> !way.equals("alone"))
+                .distinct()
+                .toList();
+        String with = ways.isEmpty() ? "all alone" : "some with " + Figures.list(ways);
+        return plan.lifts().count() == 0
+                ? "nothing to lift"
+                : Figures.count(plan.lifts().count(), "lift") + ", the heaviest " + Figures.mass(heaviest) + ", " + with;
+    }
+
+    private static StripPlan.Lift lift(Operation operation) {
+        return Objects.requireNonNull(operation.lift(), "a lift says how");
+    }
+
+    private void steps(Reply.Planned planned) {
+        StepWords words = new StepWords(planned.engine());
+        WhyWords whys = new WhyWords(planned.engine());
+        CautionLines cautions = new CautionLines(screen);
+        Names names = new Names(planned.engine());
+        String zone = "";
+        for (Operation operation : planned.plan().operations()) {
+            if (!operation.place().zone().equals(zone)) {
+                zone = operation.place().zone();
+                layout.heading(names.zone(zone));
+            }
+            cautions.print(INDENT, operation.cautions());
+            layout.withFigure(
+                    String.format("%4d  ", operation.number()),
+                    INDENT,
+                    words.instruction(operation),
+                    Figures.time(operation.seconds()));
+            details(words, operation);
+            if (why) {
+                whys.reasons(operation).forEach(reason -> layout.hanging("      because ", 14, reason, Ink.SOFT));
+            }
+        }
+        layout.blank();
+    }
+
+    private void details(StepWords words, Operation operation) {
+        List<String> details = new ArrayList<>();
+        String tools = words.tools(operation);
+        if (!tools.isEmpty()) {
+            details.add(tools);
+        }
+        details.addAll(words.notes(operation));
+        if (!details.isEmpty()) {
+            layout.paragraph(INDENT, String.join(". ", details), Ink.SOFT);
+        }
+        String renew = words.renew(operation);
+        if (!renew.isEmpty()) {
+            layout.paragraph(INDENT, renew);
+        }
+    }
+
+    private void proofs(Reply.Planned planned) {
+        StripPlan plan = planned.plan();
+        layout.heading("Proved");
+        layout.hanging("  - ", 4, ProofWords.opening(plan.opening()));
+        layout.hanging("  - ", 4, ProofWords.order(plan.order()));
+        layout.hanging("  - ", 4, "The set is chosen first, then its best order; the total is not claimed to be the least.");
+        if (why) {
+            layout.blank();
+            layout.line("  One of each of these groups cannot be avoided:");
+            plan.opening().landmarks().forEach(group -> layout.hanging("  - ", 4, String.join(" | ", group), Ink.SOFT));
+        }
+    }
+}

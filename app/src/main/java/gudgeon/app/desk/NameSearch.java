@@ -1,0 +1,120 @@
+package gudgeon.app.desk;
+
+import gudgeon.core.engine.Engine;
+import gudgeon.core.engine.LiftingWay;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+
+/**
+ * Finds what a person's words name in an engine: an id, a name or one of its other names in any case, or {@code injector-*}
+ * for all copies. Collects the words that name nothing.
+ */
+final class NameSearch {
+    private final Engine engine;
+    private final List<UnknownName> unknown = new ArrayList<>();
+
+    NameSearch(Engine engine) {
+        this.engine = engine;
+    }
+
+    /** Words that named nothing so far. */
+    List<UnknownName> unknown() {
+        return List.copyOf(unknown);
+    }
+
+    List<String> parts(List<String> words) {
+        return search(UnknownName.Sort.PART, words, partEntries());
+    }
+
+    List<String> joints(List<String> words) {
+        return search(UnknownName.Sort.JOINT, words, jointEntries());
+    }
+
+    List<String> jointsOrReady(List<String> words) {
+        List<Entry> entries = Stream.concat(jointEntries().stream(), readyEntries().stream())
+                .toList();
+        return search(UnknownName.Sort.JOINT_OR_READY, words, entries);
+    }
+
+    List<String> features(List<String> words) {
+        List<Entry> entries = engine.features().stream()
+                .map(feature -> new Entry(feature.id(), List.of(feature.name())))
+                .toList();
+        return search(UnknownName.Sort.FEATURE, words, entries);
+    }
+
+    List<String> ways(List<String> words) {
+        List<Entry> entries = engine.workplace().waysOfLifting().stream()
+                .map(LiftingWay::name)
+                .map(name -> new Entry(name, List.of()))
+                .toList();
+        return search(UnknownName.Sort.WAY_OF_LIFTING, words, entries);
+    }
+
+    /** The words themselves, those that are none of the given ones noted as unknown. */
+    List<String> specifications(List<String> words, List<String> known) {
+        List<Entry> entries = known.stream().map(spec -> new Entry(spec, List.of())).toList();
+        return search(UnknownName.Sort.SPECIFICATION, words, entries);
+    }
+
+    private List<Entry> partEntries() {
+        return engine.parts().stream()
+                .map(part -> new Entry(
+                        part.id(),
+                        Stream.concat(Stream.of(part.name()), part.care().otherNames().stream())
+                                .toList()))
+                .toList();
+    }
+
+    private List<Entry> jointEntries() {
+        return engine.joints().stream()
+                .map(joint -> new Entry(joint.id(), List.of(joint.name())))
+                .toList();
+    }
+
+    private List<Entry> readyEntries() {
+        return engine.ready().stream()
+                .map(ready -> new Entry(ready.id(), List.of(ready.name())))
+                .toList();
+    }
+
+    private List<String> search(UnknownName.Sort sort, List<String> words, List<Entry> entries) {
+        List<String> found = new ArrayList<>();
+        for (String word : words) {
+            List<String> ids = search(word, entries);
+            if (ids.isEmpty()) {
+                List<String> known = entries.stream().flatMap(Entry::words).toList();
+                unknown.add(new UnknownName(sort, word, Nearest.to(word, known)));
+            }
+            found.addAll(ids);
+        }
+        return found.stream().distinct().toList();
+    }
+
+    private static List<String> search(String word, List<Entry> entries) {
+        if (word.endsWith("*")) {
+            String stem = word.substring(0, word.length() - 1);
+            return entries.stream()
+                    .map(Entry::id)
+                    .filter(id -> id.startsWith(stem))
+                    .toList();
+        }
+        if (entries.stream().anyMatch(entry -> entry.id().equals(word))) {
+            return List.of(word);
+        }
+        String wanted = word.toLowerCase(Locale.ROOT);
+        List<String> named = entries.stream()
+                .filter(entry -> entry.words().anyMatch(own -> own.toLowerCase(Locale.ROOT).equals(wanted)))
+                .map(Entry::id)
+                .toList();
+        return named.size() == 1 ? named : List.of();
+    }
+
+    private record Entry(String id, List<String> names) {
+        Stream<String> words() {
+            return Stream.concat(Stream.of(id), names.stream());
+        }
+    }
+}
