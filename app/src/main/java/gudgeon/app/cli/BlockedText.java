@@ -2,7 +2,7 @@ package gudgeon.app.cli;
 
 import gudgeon.app.desk.StripQuestion.Reply;
 import gudgeon.app.document.BlockedWords;
-import gudgeon.app.document.TargetWords;
+
 
 /** Why there is no plan, for a person. */
 final class BlockedText {
@@ -16,7 +16,7 @@ final class BlockedText {
 
     void print(Reply.Stuck stuck) {
         layout.heading(stuck.engine().identity().name() + ": "
-                + new TargetWords(stuck.engine()).goal(stuck.request().target()));
+                + GoalWords.of(stuck.engine(), stuck.request().target()));
         layout.blank();
         layout.line("  " + Ink.DANGER.on(screen, "No plan."));
         for (String reason : new BlockedWords(stuck.engine()).reasons(stuck.blocked())) {

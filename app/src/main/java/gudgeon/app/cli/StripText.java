@@ -6,7 +6,7 @@ import gudgeon.app.document.Figures;
 import gudgeon.app.document.Names;
 import gudgeon.app.document.ProofWords;
 import gudgeon.app.document.StepWords;
-import gudgeon.app.document.TargetWords;
+
 import gudgeon.app.document.WhyWords;
 import gudgeon.core.planning.StripPlan;
 import gudgeon.core.planning.StripPlan.Kind;
@@ -31,7 +31,7 @@ final class StripText {
 
     void print(Reply.Planned planned) {
         layout.heading(planned.engine().identity().name() + ": "
-                + new TargetWords(planned.engine()).goal(planned.request().target()));
+                + GoalWords.of(planned.engine(), planned.request().target()));
         head(planned);
         steps(planned);
         new OrderText(screen).summary(planned.engine(), new OrderQuestion(planned).ask());
