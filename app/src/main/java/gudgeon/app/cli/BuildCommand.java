@@ -62,7 +62,7 @@ final class BuildCommand implements Callable<Integer> {
         return switch (Waiting.on(screen, "planning the way back", question::ask)) {
             case BuildQuestion.Reply.Planned planned -> {
                 if (json) {
-                    screen.out().println(BuildJson.write(
+                    screen.out().print(BuildJson.write(
                             strip.engine(), strip.request(), planned.request(), planned.plan()));
                 } else {
                     new BuildText(screen).print(planned);

@@ -1,9 +1,11 @@
 package gudgeon.app.cli;
 
+import gudgeon.app.format.EngineJson;
 import gudgeon.core.engine.Engine;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** What an engine is. */
@@ -20,6 +22,9 @@ final class EngineCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "An engine file, or the name of a shipped engine.")
     private String file = "";
 
+    @Option(names = "--json", description = "Answer as JSON (docs/json.md), and print nothing else.")
+    private boolean json;
+
     EngineCommand(Screen screen) {
         this.screen = screen;
     }
@@ -30,7 +35,11 @@ final class EngineCommand implements Callable<Integer> {
         if (engine.isEmpty()) {
             return Exit.INPUT;
         }
-        new EngineText(screen).print(engine.get());
+        if (json) {
+            screen.out().print(EngineJson.write(engine.get()));
+        } else {
+            new EngineText(screen).print(engine.get());
+        }
         return Exit.DONE;
     }
 }

@@ -51,7 +51,7 @@ final class OrderCommand implements Callable<Integer> {
     private int order(Reply.Planned planned) {
         OrderList list = new OrderQuestion(planned).ask();
         if (json) {
-            screen.out().println(OrderJson.write(planned.engine(), planned.request(), list));
+            screen.out().print(OrderJson.write(planned.engine(), planned.request(), list));
         } else if (csv.equals("-")) {
             screen.out().print(OrderCsv.write(list));
         } else if (csv.isEmpty()) {

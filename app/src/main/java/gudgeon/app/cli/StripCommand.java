@@ -45,7 +45,7 @@ final class StripCommand implements Callable<Integer> {
     public Integer call() {
         return new StripRun(screen, options, json).then(planned -> {
             if (json) {
-                screen.out().println(StripJson.write(planned.engine(), planned.request(), planned.plan()));
+                screen.out().print(StripJson.write(planned.engine(), planned.request(), planned.plan()));
             } else {
                 new StripText(screen, why).print(planned);
             }

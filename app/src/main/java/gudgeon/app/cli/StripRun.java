@@ -32,7 +32,7 @@ final class StripRun {
             case Reply.Planned planned -> then.applyAsInt(planned);
             case Reply.Stuck stuck -> {
                 if (json) {
-                    screen.out().println(StripJson.write(stuck.engine(), stuck.request(), stuck.blocked()));
+                    screen.out().print(StripJson.write(stuck.engine(), stuck.request(), stuck.blocked()));
                 } else {
                     new BlockedText(screen).print(stuck);
                 }

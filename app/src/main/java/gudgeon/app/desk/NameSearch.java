@@ -4,7 +4,6 @@ import gudgeon.core.engine.Engine;
 import gudgeon.core.engine.LiftingWay;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 
 /**
@@ -85,12 +84,24 @@ final class NameSearch {
         for (String word : words) {
             List<String> ids = search(word, entries);
             if (ids.isEmpty()) {
-                List<String> known = entries.stream().flatMap(Entry::words).toList();
-                unknown.add(new UnknownName(sort, word, Nearest.to(word, known)));
+                unknown.add(new UnknownName(sort, word, near(word, entries)));
             }
             found.addAll(ids);
         }
         return found.stream().distinct().toList();
+    }
+
+    /** Ids whose own words are near. */
+    private static List<String> near(String word, List<Entry> entries) {
+        List<String> known = entries.stream().flatMap(Entry::words).toList();
+        return Nearest.to(word, known).stream()
+                .map(own -> entries.stream()
+                        .filter(entry -> entry.words().anyMatch(own::equals))
+                        .findFirst()
+                        .orElseThrow()
+                        .id())
+                .distinct()
+                .toList();
     }
 
     private static List<String> search(String word, List<Entry> entries) {
@@ -104,9 +115,9 @@ final class NameSearch {
         if (entries.stream().anyMatch(entry -> entry.id().equals(word))) {
             return List.of(word);
         }
-        String wanted = word.toLowerCase(Locale.ROOT);
+        String wanted = Nearest.plain(word);
         List<String> named = entries.stream()
-                .filter(entry -> entry.words().anyMatch(own -> own.toLowerCase(Locale.ROOT).equals(wanted)))
+                .filter(entry -> entry.words().anyMatch(own -> Nearest.plain(own).equals(wanted)))
                 .map(Entry::id)
                 .toList();
         return named.size() == 1 ? named : List.of();

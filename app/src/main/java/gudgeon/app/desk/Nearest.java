@@ -36,7 +36,8 @@ final class Nearest {
         return wanted.length() >= 3 && candidate.contains(wanted);
     }
 
-    private static String plain(String word) {
+    /** A word without regard to case and to how its parts are joined. */
+    static String plain(String word) {
         return word.toLowerCase(Locale.ROOT).replace('_', '-').replace(' ', '-');
     }
 

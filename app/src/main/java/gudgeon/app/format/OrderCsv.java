@@ -23,7 +23,7 @@ public final class OrderCsv {
         text.append(END);
         for (OrderList.Section section : list.sections()) {
             for (OrderLine line : section.lines()) {
-                text.append(line(StripJson.word(section.kind()), line)).append(END);
+                text.append(line(JsonEcho.word(section.kind()), line)).append(END);
             }
         }
         return text.toString();

@@ -14,27 +14,27 @@ public final class OrderJson {
 
     /** One JSON document; the same arguments give the same text. */
     public static String write(Engine engine, StripRequest request, OrderList list) {
-        ObjectNode root = JsonText.object();
-        root.set("engine", JsonText.identity(engine));
+        ObjectNode root = JsonPieces.object();
+        root.set("engine", JsonEcho.identity(engine));
         root.set("request", StripJson.request(engine, request));
-        ArrayNode lines = JsonText.array();
+        ArrayNode lines = JsonPieces.array();
         for (OrderList.Section section : list.sections()) {
             for (OrderLine line : section.lines()) {
                 lines.add(line(section, line));
             }
         }
         root.set("lines", lines);
-        root.set("totals", JsonText.object()
+        root.set("totals", JsonPieces.object()
                 .put("lines", list.totals().lines())
                 .put("pieces", list.totals().pieces())
                 .put("known_price", list.totals().knownPrice())
                 .put("unpriced_lines", list.totals().unpricedLines()));
-        return JsonText.write(root);
+        return JsonPieces.text(root);
     }
 
     private static ObjectNode line(OrderList.Section section, OrderLine line) {
-        ObjectNode node = JsonText.object();
-        node.put("section", StripJson.word(section.kind()));
+        ObjectNode node = JsonPieces.object();
+        node.put("section", JsonEcho.word(section.kind()));
         node.put("spec", line.spec());
         node.putNull("count").putNull("litres_needed").putNull("litres_to_buy").putNull("places");
         switch (line.amount()) {
@@ -53,7 +53,7 @@ public final class OrderJson {
         }
         node.put("known_price", line.price().known());
         node.put("unpriced", line.price().unpriced());
-        ArrayNode uses = JsonText.array();
+        ArrayNode uses = JsonPieces.array();
         line.uses().forEach(use -> uses.addObject()
                 .put("step", use.step())
                 .put("id", use.id())
