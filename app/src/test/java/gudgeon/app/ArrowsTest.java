@@ -28,7 +28,7 @@ class ArrowsTest {
     /** Outside libraries of each package: one library, one package. */
     private static final Map<String, List<String>> LIBRARIES = Map.of(
             "format", List.of("org.snakeyaml..", "tools.jackson..", "com.fasterxml.jackson..", "tech.units..", "javax.measure.."),
-            "document", List.of("com.openhtmltopdf..", "org.apache.pdfbox..", "org.eclipse..", "org.w3c.dom..", "org.xml.sax.."),
+            "document", List.of("com.openhtmltopdf..", "org.apache.pdfbox..", "org.apache.fontbox..", "org.eclipse..", "org.w3c.dom..", "org.xml.sax.."),
             "desk", List.of(),
             "cli", List.of("picocli.."));
 
