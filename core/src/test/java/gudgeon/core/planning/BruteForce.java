@@ -13,7 +13,7 @@ import java.util.PriorityQueue;
  * operations and seven parts; exponential in both.
  *
  * <p>Readings of the page: nothing is moved at the start; what hangs loose in the untouched state has not become loose by an
- * operation and may stay until the end, where the closure must settle it; several lifts may follow one operation.
+ * operation and may stay as it hangs; several lifts may follow one operation.
  */
 final class BruteForce {
     final BruteModel model;
@@ -63,7 +63,7 @@ final class BruteForce {
     }
 
     private boolean goal(long done, long moved) {
-        return model.reached(done, moved) && model.loose(done, moved) == 0;
+        return model.reached(done, moved) && mustLift(done, moved) == 0;
     }
 
     /** Question 1, with the closure taken after every operation. */

@@ -195,7 +195,10 @@ final class BruteModel {
     }
 
     List<String> partIds(long set) {
-        return engine.parts().stream().map(Part::id).filter(id -> (set & partsOf(List.of(id))) != 0).toList();
+        return engine.parts().stream()
+                .map(Part::id)
+                .filter(id -> (set & partsOf(List.of(id))) != 0)
+                .toList();
     }
 
     String id(int o) {
@@ -411,11 +414,13 @@ final class BruteModel {
         long off = partsOf(target.off());
         boolean parted = (off & ~(off(done) & moved)) == 0 && (partsOf(target.aside()) & ~moved) == 0;
         boolean open = (opsOf(target.open()) & ~done) == 0;
-        return parted && open && target.measure().stream().allMatch(id -> {
-            var feature = engine.findFeature(id).orElseThrow();
-            long access = away(partsOf(feature.parts()), done, moved);
-            return holds(compile(feature.access()), access, done);
-        });
+        return parted
+                && open
+                && target.measure().stream().allMatch(id -> {
+                    var feature = engine.findFeature(id).orElseThrow();
+                    long access = away(partsOf(feature.parts()), done, moved);
+                    return holds(compile(feature.access()), access, done);
+                });
     }
 
     String zone(int o, long moved) {
@@ -428,7 +433,8 @@ final class BruteModel {
     }
 
     long toolChanges(List<String> hand, List<String> tools) {
-        long taken = tools.stream().distinct().filter(tool -> !hand.contains(tool)).count();
+        long taken =
+                tools.stream().distinct().filter(tool -> !hand.contains(tool)).count();
         return taken * engine.workplace().toolChangeSeconds();
     }
 }

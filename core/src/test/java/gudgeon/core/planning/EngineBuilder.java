@@ -141,8 +141,7 @@ final class EngineBuilder {
         return pairs;
     }
 
-    private static void sort(
-            String id, Joint.EngineState state, boolean drain, List<String> warm, List<String> later) {
+    private static void sort(String id, Joint.EngineState state, boolean drain, List<String> warm, List<String> later) {
         if (state == Joint.EngineState.WARM) {
             warm.add(id);
         } else if (state == Joint.EngineState.COLD || drain) {

@@ -47,6 +47,10 @@ final class JointDraft {
         return between;
     }
 
+    boolean isDrain() {
+        return !drains.isEmpty();
+    }
+
     JointDraft zone(String name) {
         zone = name;
         return this;
@@ -59,7 +63,8 @@ final class JointDraft {
 
     /** One more clause of its access: any of these literals. */
     JointDraft access(Literal... anyOf) {
-        access = EngineBuilder.and(access, EngineBuilder.anyOf(anyOf).clauses().getFirst().alternatives());
+        access = EngineBuilder.and(
+                access, EngineBuilder.anyOf(anyOf).clauses().getFirst().alternatives());
         return this;
     }
 

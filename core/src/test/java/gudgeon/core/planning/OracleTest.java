@@ -54,9 +54,7 @@ class OracleTest {
     void takingTheClosureAtOnceNeverMakesTheOpeningDearer() {
         for (long seed = 1; seed <= 300; seed++) {
             BruteForce brute = brute(RandomEngines.small(seed));
-            assertThat(brute.opening().costSeconds())
-                    .as("seed %d", seed)
-                    .isEqualTo(brute.openingWithEveryLift());
+            assertThat(brute.opening().costSeconds()).as("seed %d", seed).isEqualTo(brute.openingWithEveryLift());
         }
     }
 
@@ -75,7 +73,9 @@ class OracleTest {
                 long movedSmall = model.closure(small, 0, false);
                 long movedLarge = model.closure(large, 0, false);
                 assertThat(movedSmall & ~movedLarge).as("moved, seed %d", seed).isZero();
-                assertThat(model.off(small) & ~model.off(large)).as("off, seed %d", seed).isZero();
+                assertThat(model.off(small) & ~model.off(large))
+                        .as("off, seed %d", seed)
+                        .isZero();
                 assertThat(model.reached(small, movedSmall) && !model.reached(large, movedLarge))
                         .as("reached, seed %d", seed)
                         .isFalse();

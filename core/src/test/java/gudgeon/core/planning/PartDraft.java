@@ -26,7 +26,8 @@ final class PartDraft {
 
     /** One more clause of its lift condition: any of these literals. */
     PartDraft lift(Literal... anyOf) {
-        lift = EngineBuilder.and(lift, EngineBuilder.anyOf(anyOf).clauses().getFirst().alternatives());
+        lift = EngineBuilder.and(
+                lift, EngineBuilder.anyOf(anyOf).clauses().getFirst().alternatives());
         return this;
     }
 

@@ -74,7 +74,7 @@ final class RandomEngines {
         supports();
         cracks();
         pairs();
-        builder.feature("flatness", pick(parts), condition(List.of(), 1));
+        builder.feature("flatness", pick(parts), condition(List.of(), 2));
         StripRequest request = request();
         return new Case(seed, builder.build(), request);
     }
@@ -112,9 +112,6 @@ final class RandomEngines {
         if (chance(40)) {
             draft.rests();
         }
-        if (chance(2)) {
-            draft.licensed();
-        }
         if (chance(15)) {
             draft.destroys("washer " + random.nextInt(3), 1 + random.nextInt(2), 1.5);
         }
@@ -130,7 +127,7 @@ final class RandomEngines {
 
     private void liftConditions() {
         for (PartDraft draft : partDrafts) {
-            if (chance(25)) {
+            if (chance(18)) {
                 String own = parts.get(partDrafts.indexOf(draft));
                 List<Condition.Alternative> alternatives = alternatives(List.of(own), 2, 80);
                 if (!alternatives.isEmpty()) {
@@ -150,7 +147,7 @@ final class RandomEngines {
         int count = 1 + random.nextInt(most);
         for (int a = 0; a < count; a++) {
             List<Literal> literals = new ArrayList<>();
-            int length = chance(75) ? 1 : 2;
+            int length = chance(80) ? 1 : 2;
             for (int l = 0; l < length; l++) {
                 String part = outer(parts, own);
                 String joint = outer(joints.stream().map(JointDraft::id).toList(), own);
@@ -170,7 +167,7 @@ final class RandomEngines {
     /** Mostly something further out (of a higher number) than all of these, so that most engines can be taken apart. */
     private String outer(List<String> from, List<String> own) {
         int last = own.stream().mapToInt(from::indexOf).max().orElse(-1) + 1;
-        return last < from.size() && chance(90) ? pick(from.subList(last, from.size())) : pick(from);
+        return last < from.size() && chance(95) ? pick(from.subList(last, from.size())) : pick(from);
     }
 
     private Condition condition(List<String> own, int clauses) {
@@ -185,8 +182,11 @@ final class RandomEngines {
     private void freedom(JointDraft draft) {
         List<String> own = new ArrayList<>(draft.between());
         own.add(draft.id());
-        if (chance(60)) {
-            condition(own, chance(70) ? 1 : 2).clauses().forEach(clause -> draft.access(clause.alternatives()));
+        if (chance(45)) {
+            condition(own, chance(80) ? 1 : 2).clauses().forEach(clause -> draft.access(clause.alternatives()));
+        }
+        if (chance(2) && !draft.isDrain()) {
+            draft.licensed();
         }
         if (chance(6)) {
             draft.state(chance(50) ? Joint.EngineState.COLD : Joint.EngineState.WARM);
@@ -220,7 +220,8 @@ final class RandomEngines {
             drains.add("drain-" + drained.id());
         }
         if (!drains.isEmpty() && readyLeft-- > 0) {
-            ReadyDraft tap = builder.ready("drain-tap", ReadyKind.DRAIN, seconds()).tools(pick(TOOLS));
+            ReadyDraft tap =
+                    builder.ready("drain-tap", ReadyKind.DRAIN, seconds()).tools(pick(TOOLS));
             if (chance(40)) {
                 tap.access(EngineBuilder.away(pick(parts)));
             }
@@ -240,7 +241,10 @@ final class RandomEngines {
             ReadyDraft support = builder.ready("support", ReadyKind.SUPPORT, seconds());
             support.zone(pick(ZONES)).carries(pick(parts));
             if (chance(40)) {
-                support.access(chance(50) ? EngineBuilder.away(pick(parts)) : EngineBuilder.undone(pick(joints).id()));
+                support.access(
+                        chance(50)
+                                ? EngineBuilder.away(pick(parts))
+                                : EngineBuilder.undone(pick(joints).id()));
             }
             if (chance(25)) {
                 pick(joints).needs("support");
@@ -256,7 +260,10 @@ final class RandomEngines {
         if (chance(30) && readyLeft-- > 0) {
             JointDraft shaft = pick(joints);
             ReadyDraft crack = builder.ready("crack-" + shaft.id(), ReadyKind.CRACK_LOOSE, seconds());
-            crack.joint(shaft.id()).zone(pick(ZONES)).tools(pick(TOOLS)).hold(shaft.id(), pick(joints).id());
+            crack.joint(shaft.id())
+                    .zone(pick(ZONES))
+                    .tools(pick(TOOLS))
+                    .hold(shaft.id(), pick(joints).id());
             if (chance(40)) {
                 crack.hold(pick(joints).id());
             }
@@ -289,7 +296,7 @@ final class RandomEngines {
         } else {
             measure.add("flatness");
         }
-        if (chance(45)) {
+        if (chance(55)) {
             off.add(pick(parts));
         }
         List<String> stuck = new ArrayList<>();
@@ -303,10 +310,10 @@ final class RandomEngines {
         }
         Engine engine = builder.build();
         List<LiftingWay> ways = engine.workplace().waysOfLifting();
-        List<LiftingWay> own = chance(70) ? ways.subList(0, 1) : ways;
-        StripRequest.Means means = new StripRequest.Means(own, chance(60) ? 0 : 20, 60_000);
-        StripRequest.Target target = new StripRequest.Target(
-                off.stream().distinct().toList(), aside, open, measure);
+        List<LiftingWay> own = chance(50) ? ways.subList(0, 1) : ways;
+        StripRequest.Means means = new StripRequest.Means(own, chance(60) ? 0 : 20, 1_000_000);
+        StripRequest.Target target =
+                new StripRequest.Target(off.stream().distinct().toList(), aside, open, measure);
         return new StripRequest(target, List.of(), List.of(), stuck, means);
     }
 }

@@ -47,7 +47,8 @@ final class ReadyDraft {
     }
 
     ReadyDraft access(Literal... anyOf) {
-        access = EngineBuilder.and(access, EngineBuilder.anyOf(anyOf).clauses().getFirst().alternatives());
+        access = EngineBuilder.and(
+                access, EngineBuilder.anyOf(anyOf).clauses().getFirst().alternatives());
         return this;
     }
 

@@ -125,7 +125,8 @@ final class ReplayState {
         List<String> bad = new ArrayList<>();
         for (Joint joint : hangers(set)) {
             Joint.Hang hang = joint.hang().orElseThrow();
-            boolean strapped = hang.strap().isPresent() && done.contains(hang.strap().get());
+            boolean strapped =
+                    hang.strap().isPresent() && done.contains(hang.strap().get());
             if (hang.holdsKilograms() < mass(set) && !strapped) {
                 bad.add(joint.id());
             }
@@ -168,19 +169,22 @@ final class ReplayState {
 
     boolean access(Ready operation) {
         Optional<String> joint = operation.joint();
-        List<String> between = joint.isEmpty() ? List.of() : engine.joint(joint.get()).between();
+        List<String> between =
+                joint.isEmpty() ? List.of() : engine.joint(joint.get()).between();
         return access(operation.access(), between);
     }
 
     boolean circuitReady(Circuit circuit) {
-        boolean drained = circuit.drains().isEmpty() || circuit.drains().stream().anyMatch(done::contains);
+        boolean drained =
+                circuit.drains().isEmpty() || circuit.drains().stream().anyMatch(done::contains);
         return done.containsAll(circuit.makeSafe()) && drained;
     }
 
     /** At least one alternative has all its joints intact, or nothing is asked. */
     boolean holds(Joint.Hold hold) {
         return hold.alternatives().isEmpty()
-                || hold.alternatives().stream().anyMatch(joints -> joints.stream().noneMatch(undone::contains));
+                || hold.alternatives().stream()
+                        .anyMatch(joints -> joints.stream().noneMatch(undone::contains));
     }
 
     /** Parts of settled pieces: the base piece, carried pieces, and what rests on a settled piece. */

@@ -85,8 +85,9 @@ final class ReplayTotals {
             return cut.get().seconds();
         }
         return joint.work().undo().fastenerSeconds()
-                + (long) Math.floor(
-                        joint.work().undo().seizureChance() * joint.work().undo().seizureSeconds() + 0.5);
+                + (long) Math.floor(joint.work().undo().seizureChance()
+                                * joint.work().undo().seizureSeconds()
+                        + 0.5);
     }
 
     private static double value(List<Spend> spends) {

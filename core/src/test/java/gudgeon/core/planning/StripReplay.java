@@ -21,7 +21,7 @@ import java.util.Set;
  *
  * <p>Readings of the page: the plan starts with nothing moved; a piece that hangs loose in the untouched state (a loom
  * between two flexible joints) has not <em>become</em> loose and may stay; several lifts may follow one operation, in any
- * order, before the next operation.
+ * order, before the next operation; what a step states as off or aside afterwards has been moved.
  */
 final class StripReplay {
     private final Engine engine;
@@ -78,7 +78,10 @@ final class StripReplay {
         }
         step = 0;
         noLoosePiece();
-        expect(state.reached(request.target()), Kind.TARGET_NOT_REACHED, request.target().toString());
+        expect(
+                state.reached(request.target()),
+                Kind.TARGET_NOT_REACHED,
+                request.target().toString());
         violations.addAll(ReplayTotals.check(engine, request, plan, Travel.between(engine, zone, start())));
     }
 
@@ -107,10 +110,17 @@ final class StripReplay {
         }
         expect(state.done.containsAll(joint.freedom().needs()), Kind.NEED_NOT_DONE, joint.id());
         expect(state.holds(joint.freedom().hold()), Kind.HOLD_BROKEN, joint.id());
-        expect(operation.pieces().equals(joint.between()), Kind.WRONG_PARTS, operation.pieces().toString());
+        expect(
+                operation.pieces().equals(joint.between()),
+                Kind.WRONG_PARTS,
+                operation.pieces().toString());
         order(joint.id(), joint.freedom().engineState(), false);
         List<String> cutTools = joint.work().cut().map(Joint.Cut::tools).orElse(List.of());
-        place(operation, joint.work().zone(), joint.between(), cut ? cutTools : joint.work().tools());
+        place(
+                operation,
+                joint.work().zone(),
+                joint.between(),
+                cut ? cutTools : joint.work().tools());
         cautions(operation, joint);
         state.undone.add(joint.id());
     }
@@ -123,7 +133,8 @@ final class StripReplay {
         expect(state.done.containsAll(ready.needs()), Kind.NEED_NOT_DONE, ready.id());
         expect(state.holds(ready.effect().hold()), Kind.HOLD_BROKEN, ready.id());
         order(ready.id(), ready.effect().engineState(), ready.kind() == ReadyKind.DRAIN);
-        List<String> between = ready.joint().map(id -> engine.joint(id).between()).orElse(List.of());
+        List<String> between =
+                ready.joint().map(id -> engine.joint(id).between()).orElse(List.of());
         place(operation, ready.zone(), between, ready.tools());
         boolean said = operation.cautions().containsAll(ready.effect().cautions());
         expect(said, Kind.MISSING_CAUTION, ready.effect().cautions().toString());
@@ -241,13 +252,14 @@ final class StripReplay {
         List<String> off = new ArrayList<>();
         List<String> aside = new ArrayList<>();
         for (Part part : engine.parts()) {
-            if (state.off(part.id())) {
-                off.add(part.id());
-            } else if (state.moved.contains(part.id())) {
-                aside.add(part.id());
+            if (state.moved.contains(part.id())) {
+                (state.off(part.id()) ? off : aside).add(part.id());
             }
         }
-        expect(operation.after().off().equals(off), Kind.WRONG_STATE_AFTER, operation.after() + " off should be " + off);
+        expect(
+                operation.after().off().equals(off),
+                Kind.WRONG_STATE_AFTER,
+                operation.after() + " off should be " + off);
         boolean right = operation.after().aside().equals(aside);
         expect(right, Kind.WRONG_STATE_AFTER, operation.after() + " aside should be " + aside);
     }

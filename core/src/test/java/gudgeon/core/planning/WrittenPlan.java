@@ -111,7 +111,9 @@ final class WrittenPlan {
 
     private long undo(Joint joint, List<Spend> spends, List<String> cautions) {
         cautions.addAll(joint.work().cautions());
-        joint.freedom().opens().forEach(circuit -> cautions.addAll(engine.circuit(circuit).hazards()));
+        joint.freedom()
+                .opens()
+                .forEach(circuit -> cautions.addAll(engine.circuit(circuit).hazards()));
         spends.addAll(joint.makeup().spends());
         long seconds = joint.work().undo().expectedSeconds();
         Optional<Joint.Cut> cut = joint.work().cut();
@@ -160,7 +162,7 @@ final class WrittenPlan {
 
     private StripPlan.After after() {
         long off = model.off(done);
-        return new StripPlan.After(model.partIds(off), model.partIds(moved & ~off));
+        return new StripPlan.After(model.partIds(moved & off), model.partIds(moved & ~off));
     }
 
     private List<Spend> merged() {
