@@ -13,6 +13,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.snakeyaml.engine.v2.common.ScalarStyle;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
@@ -38,10 +39,8 @@ final class EngineReader {
         format(top);
         HeadReader headReader = new HeadReader(problems);
         Optional<Node> engine = top.need("engine");
-        if (engine.isEmpty()) {
-            return Optional.empty();
-        }
-        HeadReader.Head head = headReader.head(Fields.of(engine.get(), "engine", problems));
+        HeadReader.Head head = engine.map(node -> headReader.head(Fields.of(node, "engine", problems)))
+                .orElseGet(() -> nameless(root));
         claimAll(top, head);
         Optional<Node> order = top.take("order");
         top.close();
@@ -60,6 +59,12 @@ final class EngineReader {
         Engine.Workplace workplace =
                 new Engine.Workplace(base, scope.startZone(), head.toolChangeSeconds(), zones, head.ways());
         return Optional.of(body.engine(identity, workplace));
+    }
+
+    /** Stands in for a missing head, whose absence is told, so that the rest is read too. */
+    private HeadReader.Head nameless(MappingNode root) {
+        Problems untold = new Problems(problems.file());
+        return new HeadReader(untold).head(Fields.of(new ScalarNode(root.getTag(), "", ScalarStyle.PLAIN), "engine", untold));
     }
 
     private void format(Fields top) {

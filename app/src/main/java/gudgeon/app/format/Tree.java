@@ -4,8 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.api.LoadSettings;
-import org.snakeyaml.engine.v2.api.lowlevel.Compose;
-import org.snakeyaml.engine.v2.api.lowlevel.Parse;
+import org.snakeyaml.engine.v2.composer.Composer;
 import org.snakeyaml.engine.v2.events.AliasEvent;
 import org.snakeyaml.engine.v2.events.CollectionEndEvent;
 import org.snakeyaml.engine.v2.events.CollectionStartEvent;
@@ -21,15 +20,21 @@ import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.SequenceNode;
+import org.snakeyaml.engine.v2.parser.Parser;
+import org.snakeyaml.engine.v2.parser.ParserImpl;
+import org.snakeyaml.engine.v2.scanner.StreamReader;
 
 /**
  * The second gate of a file: its text must be one plain YAML document of bounded depth, without anchors, aliases, tags,
- * merge keys or repeated keys. The check runs over the stream of events first, so that nothing is built from a file that
- * would not fit.
+ * merge keys or repeated keys. Every event of the parser is looked at before anything is built from it, so that memory and
+ * time stay bounded.
  */
 final class Tree {
     /** Deeper nesting is refused; an engine file needs about eight levels. */
     static final int MOST_DEPTH = 50;
+
+    /** Far more than any engine needs; it bounds the time that a hostile file can take. */
+    static final int MOST_EVENTS = 400_000;
 
     private static final LoadSettings SETTINGS = LoadSettings.builder()
             .setCodePointLimit(PlainText.MOST_BYTES)
@@ -43,10 +48,8 @@ final class Tree {
     /** The document's root, a mapping; empty when it was refused. */
     static Optional<MappingNode> of(String text, Problems problems) {
         try {
-            if (!plainEvents(text, problems)) {
-                return Optional.empty();
-            }
-            Optional<Node> root = new Compose(SETTINGS).composeString(text);
+            PlainEvents events = new PlainEvents(new ParserImpl(SETTINGS, new StreamReader(SETTINGS, text)), problems);
+            Optional<Node> root = new Composer(SETTINGS, events).getSingleNode();
             if (root.isEmpty()) {
                 problems.add(Severity.FAULT, 0, 0, "the file holds nothing", "start it with 'format: 1'");
                 return Optional.empty();
@@ -57,6 +60,8 @@ final class Tree {
             }
             repeatedKeys(mapping, problems);
             return Optional.of(mapping);
+        } catch (Refused e) {
+            return Optional.empty();
         } catch (MarkedYamlEngineException e) {
             problems.fault(e.getProblemMark().or(e::getContextMark), Wording.ofYaml(e), Wording.adviceOfYaml(e));
             return Optional.empty();
@@ -66,29 +71,77 @@ final class Tree {
         }
     }
 
-    private static boolean plainEvents(String text, Problems problems) {
-        int depth = 0;
-        int documents = 0;
-        for (Event event : new Parse(SETTINGS).parseString(text)) {
-            if (event instanceof DocumentStartEvent && ++documents > 1) {
-                problems.fault(event.getStartMark(), "a second document starts here", "an engine file is one document; take the --- out");
-                return false;
+    /** The file was refused, and the problem is noted. */
+    private static final class Refused extends YamlEngineException {
+        private static final long serialVersionUID = 1;
+
+        Refused() {
+            super("refused");
+        }
+    }
+
+    /** The parser's events, each looked at before anything is built from it. */
+    private static final class PlainEvents implements Parser {
+        private final Parser parser;
+        private final Problems problems;
+        private int depth;
+        private int documents;
+        private int events;
+
+        PlainEvents(Parser parser, Problems problems) {
+            this.parser = parser;
+            this.problems = problems;
+        }
+
+        @Override
+        public boolean checkEvent(Event.ID choice) {
+            return parser.checkEvent(choice);
+        }
+
+        @Override
+        public Event peekEvent() {
+            return look(parser.peekEvent());
+        }
+
+        @Override
+        public boolean hasNext() {
+            return parser.hasNext();
+        }
+
+        @Override
+        public Event next() {
+            Event event = look(parser.next());
+            if (event instanceof CollectionStartEvent) {
+                depth++;
+            } else if (event instanceof CollectionEndEvent) {
+                depth--;
+            } else if (event instanceof DocumentStartEvent) {
+                documents++;
+            }
+            events++;
+            return event;
+        }
+
+        private Event look(Event event) {
+            if (event instanceof DocumentStartEvent && documents > 0) {
+                refuse(event, "a second document starts here", "an engine file is one document; take the --- out");
+            }
+            if (event instanceof CollectionStartEvent && depth == MOST_DEPTH) {
+                refuse(event, "nested more than " + MOST_DEPTH + " levels deep", "an engine file needs about eight levels");
+            }
+            if (events > MOST_EVENTS) {
+                refuse(event, "more keys and values than are read", "an engine file has some ten thousand. Maybe it is another file?");
             }
             if (event instanceof NodeEvent node && !plainNode(node, problems)) {
-                return false;
+                throw new Refused();
             }
-            if (event instanceof CollectionStartEvent && ++depth > MOST_DEPTH) {
-                problems.fault(
-                        event.getStartMark(),
-                        "nested more than " + MOST_DEPTH + " levels deep",
-                        "an engine file needs about eight levels");
-                return false;
-            }
-            if (event instanceof CollectionEndEvent) {
-                depth--;
-            }
+            return event;
         }
-        return true;
+
+        private void refuse(Event event, String what, String wouldBeRight) {
+            problems.fault(event.getStartMark(), what, wouldBeRight);
+            throw new Refused();
+        }
     }
 
     private static boolean plainNode(NodeEvent node, Problems problems) {
