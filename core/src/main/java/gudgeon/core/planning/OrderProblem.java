@@ -34,7 +34,7 @@ final class OrderProblem {
     final int[][][] hold;
     /** Operations that some hold of another operation wants intact. */
     final BitSet held = new BitSet();
-    /** Operations whose parts are all moved at the end, so that they might be done on the bench. */
+    /** Operations whose parts can all be moved without them, so that they might be done on the bench. */
     final BitSet benchable = new BitSet();
 
     final List<String> zones = new ArrayList<>();
@@ -69,9 +69,8 @@ final class OrderProblem {
         zone = new int[n];
         toolSet = new int[n];
         toolSets.add(List.of());
-        State end = reach.sweep(chosen);
         for (int o = 0; o < n; o++) {
-            place(o, end);
+            place(o, chosen);
         }
         pickUp = pickUp(engine.workplace().toolChangeSeconds());
         earlier = new int[n][];
@@ -129,14 +128,17 @@ final class OrderProblem {
         };
     }
 
-    private void place(int operation, State end) {
+    private void place(int operation, BitSet chosen) {
         int a = action[operation];
         int judge = model.judgedAt[a];
         if (judge >= 0) {
             parts[operation] = model.jointParts[judge];
+            BitSet others = (BitSet) chosen.clone();
+            others.clear(a);
+            State without = reach.sweep(others);
             boolean all = true;
             for (int p : parts[operation]) {
-                all &= end.moved.get(p);
+                all &= without.moved.get(p);
             }
             benchable.set(operation, all);
         }
@@ -217,6 +219,7 @@ final class OrderProblem {
         }
     }
 
+    /** A hold with one alternative is a precedence: the operation comes before every joint that must be intact. */
     private void holdFast(int holding, Map<Integer, Integer> operationOf, List<List<Integer>> before) {
         int[][] alternatives = holdOf(model, holding).alternatives().stream()
                 .map(model::actions)
@@ -225,35 +228,47 @@ final class OrderProblem {
         if (operation == null) {
             return;
         }
-        if (alternatives.length == 1) {
-            // one way only to hold it: the same as being done before any of its holders, and that is monotone
-            for (int joint : alternatives[0]) {
-                Integer holder = operationOf.get(joint);
-                if (holder != null) {
-                    before.get(holder).add(operation);
-                }
-            }
-            return;
-        }
         hold[operation] = alternatives;
         for (int[] alternative : alternatives) {
             for (int joint : alternative) {
                 Integer holder = operationOf.get(joint);
-                if (holder != null) {
+                if (holder != null && alternatives.length == 1) {
+                    before.get(holder).add(operation);
+                } else if (holder != null) {
                     held.set(holder);
                 }
             }
         }
     }
 
+    /** Whether an operation would take the last hold from one that is still to be done. */
+    boolean spoils(State state, int operation) {
+        if (!held.get(operation)) {
+            return false;
+        }
+        State after = state.copy();
+        after.perform(action[operation]);
+        for (int o = 0; o < action.length; o++) {
+            if (o != operation && !after.done.get(action[o]) && !isHeld(after, o)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Whether an operation may be done in a state: free, pairs kept, held. */
     boolean permitted(State state, int operation) {
+        return unheld(state, operation) && isHeld(state, operation) && !spoils(state, operation);
+    }
+
+    /** Permitted but for holds with alternatives, which are not monotone. */
+    boolean unheld(State state, int operation) {
         for (int before : earlier[operation]) {
             if (!state.done.get(action[before])) {
                 return false;
             }
         }
-        return isHeld(state, operation) && state.free(action[operation]);
+        return state.free(action[operation]);
     }
 
     private boolean isHeld(State state, int operation) {

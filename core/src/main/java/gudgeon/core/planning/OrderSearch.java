@@ -18,10 +18,13 @@ import org.jspecify.annotations.Nullable;
  * bound, and where the two differ a search without closing decides.
  */
 final class OrderSearch {
-    private static final int BEAM = 24;
+    private static final int BEAM = 150;
+    /** Up to so many operations a search without closing settles what loose pieces leave open. */
+    private static final int MOST_WITHOUT_CLOSING = 24;
 
     private final OrderProblem problem;
     private final OrderBound bound;
+    private final Precedences precedences;
     private final long budget;
     private final boolean closing;
     private final boolean heedLoose;
@@ -80,9 +83,16 @@ final class OrderSearch {
         }
     }
 
-    private OrderSearch(OrderProblem problem, OrderBound bound, long budget, boolean closing, boolean heedLoose) {
+    private OrderSearch(
+            OrderProblem problem,
+            OrderBound bound,
+            Precedences precedences,
+            long budget,
+            boolean closing,
+            boolean heedLoose) {
         this.problem = problem;
         this.bound = bound;
+        this.precedences = precedences;
         this.budget = budget;
         this.closing = closing;
         this.heedLoose = heedLoose;
@@ -91,27 +101,57 @@ final class OrderSearch {
 
     /** The best order, or empty when there is none. */
     static Optional<Found> best(OrderProblem problem, long budget) {
-        OrderBound bound = new OrderBound(problem);
-        OrderSearch search = new OrderSearch(problem, bound, budget, true, true);
-        Optional<Found> found = search.run(Long.MAX_VALUE);
-        if (!search.looseCut) {
-            return found;
+        Precedences precedences = new Precedences(problem);
+        OrderBound bound = new OrderBound(problem, precedences);
+        OrderSearch heeding = new OrderSearch(problem, bound, precedences, budget, true, true);
+        Optional<Found> first = heeding.dive(heeding.settle(heeding.root()), Long.MAX_VALUE)
+                .map(node -> heeding.result(node, 0));
+        long ceiling = first.map(Found::changeover).orElse(Long.MAX_VALUE);
+        OrderSearch blind = new OrderSearch(problem, bound, precedences, budget, true, false);
+        Optional<Found> relaxed = blind.run(ceiling);
+        long floor = blind.floor;
+        long expanded = blind.expanded;
+        if (relaxed.isPresent() && legal(problem, relaxed.get())) {
+            return relaxed;
         }
-        OrderSearch blind = new OrderSearch(problem, bound, budget, true, false);
-        long ceiling = found.map(Found::changeover).orElse(Long.MAX_VALUE);
-        blind.run(ceiling);
-        long relaxed = blind.floor;
-        if (found.isPresent() && relaxed >= ceiling) {
-            return Optional.of(withBound(found.get(), ceiling, "closed states"));
+        if (first.isPresent() && floor >= ceiling) {
+            return first.map(found -> proven(found, ceiling, expanded));
         }
-        OrderSearch exact = new OrderSearch(problem, bound, budget, false, true);
-        Optional<Found> better = exact.run(ceiling);
-        long floor = Math.min(ceiling, Math.max(relaxed, exact.floor));
-        return better.or(() -> found).map(order -> withBound(order, Math.min(floor, order.changeover), "all states"));
+        Optional<Found> heeded = heeding.run(ceiling);
+        if (!heeding.looseCut) {
+            floor = Math.max(floor, heeding.floor);
+        }
+        Optional<Found> better = heeded.or(() -> first);
+        if (problem.size() <= MOST_WITHOUT_CLOSING && better.map(Found::changeover).orElse(Long.MAX_VALUE) > floor) {
+            OrderSearch exact = new OrderSearch(problem, bound, precedences, budget, false, true);
+            Optional<Found> best = exact.run(better.map(Found::changeover).orElse(Long.MAX_VALUE));
+            floor = Math.max(floor, exact.floor);
+            better = best.isPresent() ? best : better;
+        }
+        long least = floor;
+        return better.map(found -> proven(found, Math.min(least, found.changeover), expanded + heeding.expanded));
     }
 
-    private static Found withBound(Found found, long lowerBound, String method) {
-        return new Found(found.steps, found.changeover, lowerBound, method, found.expanded);
+    private static Found proven(Found found, long lowerBound, long expanded) {
+        return new Found(found.steps, found.changeover, lowerBound, found.method, expanded);
+    }
+
+    /** Whether an order found without looking at loose pieces leaves none. */
+    private static boolean legal(OrderProblem problem, Found found) {
+        State state = State.of(problem.model, problem.reach.initial().done, new BitSet());
+        for (Step step : found.steps) {
+            if (step.isLift()) {
+                for (int part : step.lifted()) {
+                    state.moved.set(part);
+                }
+            } else {
+                if (!state.loose(problem.tolerated).isEmpty()) {
+                    return false;
+                }
+                state.perform(step.action());
+            }
+        }
+        return state.loose(problem.tolerated).isEmpty();
     }
 
     /** The best order cheaper than a ceiling; empty when there is none or the budget ran out before one was found. */
@@ -233,7 +273,7 @@ final class OrderSearch {
         }
         BitSet covered = new BitSet(problem.size());
         for (int o = 0; o < problem.size(); o++) {
-            if (!node.operations.get(o) && !covered.get(o) && problem.permitted(node.state, o)) {
+            if (!node.operations.get(o) && !covered.get(o) && allowed(node, o)) {
                 Node child = new Node(node.state.copy(), (BitSet) node.operations.clone(), node);
                 perform(child, o);
                 children.addAll(settle(child));
@@ -243,6 +283,10 @@ final class OrderSearch {
             }
         }
         return children;
+    }
+
+    private boolean allowed(Node node, int operation) {
+        return precedences.allow(operation, node.operations) && problem.permitted(node.state, operation);
     }
 
     /** Operations that closing has done in the same go: begun with any of them, the go ends in the same state. */
@@ -315,7 +359,7 @@ final class OrderSearch {
                     && !problem.held.get(o)
                     && problem.toolSet[o] == node.toolSet
                     && problem.zoneIn(node.state, o) == node.zone
-                    && problem.permitted(node.state, o)
+                    && allowed(node, o)
                     && !freesForGood(node, o)) {
                 perform(node, o);
                 return true;
