@@ -8,16 +8,19 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * An admissible bound of the changeover that is left: the sum over zones of what each must cost by itself
- * ({@link ZoneBound}), and the way back from the present zone. A visit costs its way there and back. A tool may come in
- * hand from another zone: into a zone that costs time to enter, the first tool set counts as brought along; into the zones
- * that cost nothing it is paid, and for that every visit elsewhere leaves one tool change of its cost behind.
+ * An admissible bound of the changeover that is left: what the visits must cost together ({@link TourBound}), what the tools
+ * of each zone must cost by itself ({@link ZoneBound}), and the way back from the present zone. The cost of a visit, its
+ * way there and back, is shared out between the three: most to the tour, one tool change to the zone itself, so that it
+ * does not pay there to leave and come back, and one to the zones that cost nothing. For a tool may come in hand from
+ * another zone: into a zone that costs time to enter, the first tool set counts as brought along; into the zones that cost
+ * nothing it is paid, with what every visit elsewhere has left for it.
  */
 final class OrderBound {
     private final OrderProblem problem;
     private final Precedences precedences;
-    final List<ZoneBound> bounds = new ArrayList<>();
-    final List<Integer> classes = new ArrayList<>();
+    private final List<ZoneBound> bounds = new ArrayList<>();
+    private final List<Integer> classes = new ArrayList<>();
+    private final TourBound tour;
 
     OrderBound(OrderProblem problem, Precedences precedences) {
         this.problem = problem;
@@ -29,10 +32,16 @@ final class OrderBound {
                 share = Math.min(share, weight(z));
             }
         }
+        BitSet free = (BitSet) problem.benchable.clone();
+        free.or(inClass(problem.start));
+        tour = new TourBound(precedences, free);
         for (int z = 0; z < zones.size(); z++) {
             BitSet members = zoneClass(z) == z ? inClass(z) : new BitSet();
             if (!members.isEmpty()) {
                 classes.add(z);
+                if (weight(z) > 0) {
+                    tour.count(z, members, weight(z) - share - own(z, share));
+                }
                 bounds.add(bound(z, members, share));
             }
         }
@@ -51,8 +60,13 @@ final class OrderBound {
         members.stream().filter(o -> !counted.contains(problem.toolSet[o])).forEach(counting::clear);
         boolean costsTime = weight(zone) > 0;
         ZoneBound.Entry entry =
-                costsTime ? new ZoneBound.Entry(weight(zone) - share, 0) : new ZoneBound.Entry(0, share);
+                costsTime ? new ZoneBound.Entry(own(zone, share), 0) : new ZoneBound.Entry(0, share);
         return new ZoneBound(precedences, problem, counting, counted, entry);
+    }
+
+    /** What of a visit's cost the zone's own tools are bounded with. */
+    private long own(int zone, long share) {
+        return Math.min(share, weight(zone) - share);
     }
 
     private long weight(int zone) {
@@ -76,6 +90,7 @@ final class OrderBound {
     long remaining(BitSet done, int zone, int toolSet) {
         long seconds = problem.travel[zone][problem.start];
         int here = zoneClass(zone);
+        seconds += tour.remaining(done, here);
         for (int k = 0; k < bounds.size(); k++) {
             seconds += bounds.get(k).remaining(done, classes.get(k) == here, toolSet);
         }
