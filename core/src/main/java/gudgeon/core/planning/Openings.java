@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 
 /**
  * Openings that leave no loose piece, cheapest first. When the relaxed optimum leaves one, the ways out are exhaustive: a
- * joint that cut it free is left alone, a support carries it, or it must move. An opening that turns out to have no order
+ * joint that cut it free is left alone, a joint that rests is undone beside it, a support carries it, or it must move. An opening that turns out to have no order
  * is refused by branching on every single difference from it.
  */
 final class Openings {
@@ -40,7 +40,7 @@ final class Openings {
     Openings(Reach reach, long[] cost, BitSet permitted, Goal goal) {
         this.reach = reach;
         this.search = new OpeningSearch(reach, cost);
-        this.tolerated = reach.initial().loose(new BitSet());
+        this.tolerated = State.of(reach.model(), reach.initial().done, new BitSet()).loose(new BitSet());
         push(permitted, goal, 0);
     }
 
@@ -77,16 +77,23 @@ final class Openings {
         return Optional.empty();
     }
 
-    /** Turns down an opening for which no order exists. */
+    /**
+     * Turns down an opening for which no order exists: the other sets are parted by the first action in which they differ
+     * from it.
+     */
     void refuse(Candidate candidate) {
         BitSet chosen = candidate.found.chosen();
+        BitSet permitted = candidate.permitted;
+        Goal goal = candidate.goal;
         for (int a = chosen.nextSetBit(0); a >= 0; a = chosen.nextSetBit(a + 1)) {
-            push(without(candidate.permitted, a), candidate.goal, candidate.found.cost());
+            push(without(permitted, a), goal, candidate.found.cost());
+            goal = goal.withAction(a);
         }
-        BitSet others = (BitSet) candidate.permitted.clone();
+        BitSet others = (BitSet) permitted.clone();
         others.andNot(chosen);
         for (int a = others.nextSetBit(0); a >= 0; a = others.nextSetBit(a + 1)) {
-            push(candidate.permitted, candidate.goal.withAction(a), candidate.found.cost());
+            push(permitted, goal.withAction(a), candidate.found.cost());
+            permitted = without(permitted, a);
         }
     }
 
@@ -96,6 +103,12 @@ final class Openings {
         for (int a = found.chosen().nextSetBit(0); a >= 0; a = found.chosen().nextSetBit(a + 1)) {
             if (a < model.joints && !model.flexible[a] && crosses(model.jointParts[a], group)) {
                 push(without(node.permitted, a), node.goal, found.cost());
+            }
+        }
+        for (int j = 0; j < model.joints; j++) {
+            boolean settles = model.rests[j] && !end.done.get(j) && node.permitted.get(j);
+            if (settles && crosses(model.jointParts[j], group)) {
+                push(node.permitted, node.goal.withAction(j), found.cost());
             }
         }
         for (int a = model.joints; a < model.actions; a++) {

@@ -3,7 +3,6 @@ package gudgeon.core.planning;
 import gudgeon.core.engine.Engine;
 import gudgeon.core.engine.Joint;
 import gudgeon.core.engine.Precedence;
-import gudgeon.core.engine.Ready;
 import gudgeon.core.engine.Zone;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -54,7 +53,8 @@ final class OrderProblem {
         record Held(String operation, List<String> joints) implements Constraint {}
     }
 
-    OrderProblem(Reach reach, BitSet chosen, BitSet tolerated, List<Constraint> constraints) {
+    OrderProblem(
+            Reach reach, StripRequest request, BitSet chosen, BitSet tolerated, List<Constraint> constraints) {
         this.reach = reach;
         this.model = reach.model();
         this.tolerated = tolerated;
@@ -70,7 +70,7 @@ final class OrderProblem {
         toolSet = new int[n];
         toolSets.add(List.of());
         for (int o = 0; o < n; o++) {
-            place(o, chosen);
+            place(o, chosen, request);
         }
         pickUp = pickUp(engine.workplace().toolChangeSeconds());
         earlier = new int[n][];
@@ -128,7 +128,7 @@ final class OrderProblem {
         };
     }
 
-    private void place(int operation, BitSet chosen) {
+    private void place(int operation, BitSet chosen, StripRequest request) {
         int a = action[operation];
         int judge = model.judgedAt[a];
         if (judge >= 0) {
@@ -142,15 +142,11 @@ final class OrderProblem {
             }
             benchable.set(operation, all);
         }
-        if (a < model.joints) {
-            Joint joint = model.engine.joints().get(a);
-            zone[operation] = zones.indexOf(joint.work().zone());
-            toolSet[operation] = toolSet(joint.work().tools());
-        } else {
-            Ready ready = model.engine.ready().get(a - model.joints);
-            zone[operation] = zones.indexOf(ready.zone());
-            toolSet[operation] = toolSet(ready.tools());
-        }
+        String where = a < model.joints
+                ? model.engine.joints().get(a).work().zone()
+                : Steps.ready(model, a).zone();
+        zone[operation] = zones.indexOf(where);
+        toolSet[operation] = toolSet(Steps.tools(model, request, a));
     }
 
     private int toolSet(List<String> tools) {

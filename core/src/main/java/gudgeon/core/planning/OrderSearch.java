@@ -269,6 +269,7 @@ final class OrderSearch {
             children.addAll(settle(child));
         }
         if (loose) {
+            looseCut = true;
             return children;
         }
         BitSet covered = new BitSet(problem.size());

@@ -32,7 +32,7 @@ final class PlanWriter {
     }
 
     StripPlan plan(OpeningSearch.Found opening, OrderSearch.Found order) {
-        OrderProblem problem = new OrderProblem(reach, opening.chosen(), new BitSet(), List.of());
+        OrderProblem problem = new OrderProblem(reach, request, opening.chosen(), new BitSet(), List.of());
         Reasons reasons = new Reasons(model, request, opening, order.steps());
         State state = State.of(model, reach.initial().done, new BitSet());
         int zone = problem.start;
@@ -51,7 +51,7 @@ final class PlanWriter {
             int next = problem.zoneIn(state, operation);
             long changeover = problem.travel[zone][next] + problem.pickUp[toolSet][problem.toolSet[operation]];
             StripPlan.Place place = new StripPlan.Place(
-                    problem.zones.get(next), tools(step.action()), problem.zones.get(zone), changeover);
+                    problem.zones.get(next), Steps.tools(model, request, step.action()), problem.zones.get(zone), changeover);
             zone = next;
             toolSet = problem.toolSet[operation];
             state.perform(step.action());
@@ -84,12 +84,6 @@ final class PlanWriter {
                 .toList();
         return new StripPlan.Opening(
                 chosen, total, found.cost(), total == found.cost(), joints, ready, StripPlanner.value(destroyed), landmarks);
-    }
-
-    private List<String> tools(int action) {
-        return action < model.joints
-                ? model.engine.joints().get(action).work().tools()
-                : Steps.ready(model, action).tools();
     }
 
     private void perform(State state, int action, StripPlan.Place place, List<StripPlan.Why> why) {

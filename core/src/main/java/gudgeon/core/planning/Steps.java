@@ -61,6 +61,17 @@ final class Steps {
         };
     }
 
+    /** Tools of an action; a joint that is cut takes those of its destructive way. */
+    static List<String> tools(Model model, StripRequest request, int action) {
+        if (action >= model.joints) {
+            return ready(model, action).tools();
+        }
+        Joint.Work work = model.engine.joints().get(action).work();
+        return isCut(model, request, action)
+                ? work.cut().map(Joint.Cut::tools).orElse(List.of())
+                : work.tools();
+    }
+
     static Ready ready(Model model, int action) {
         return model.engine.ready().get(action - model.joints);
     }

@@ -49,6 +49,7 @@ public final class StripPlanner {
         if (candidate.isEmpty()) {
             return new Diagnosis(model, request, permitted, goal).blocked(openings.lastLoose());
         }
+        boolean first = true;
         while (candidate.isPresent()) {
             BitSet chosen = candidate.get().found().chosen();
             List<OrderProblem.Constraint> constraints = OrderProblem.constraints(model, chosen);
@@ -59,6 +60,10 @@ public final class StripPlanner {
             if (!constraints.isEmpty() && order(chosen, openings.tolerated(), List.of()).isPresent()) {
                 return contradiction(chosen, openings.tolerated(), constraints);
             }
+            if (first && !LooseFreePath.mayExist(reach, permitted, goal, openings.tolerated())) {
+                break;
+            }
+            first = false;
             openings.refuse(candidate.get());
             candidate = openings.next();
         }
@@ -68,7 +73,7 @@ public final class StripPlanner {
 
     private Optional<OrderSearch.Found> order(
             BitSet chosen, BitSet tolerated, List<OrderProblem.Constraint> constraints) {
-        OrderProblem problem = new OrderProblem(reach, chosen, tolerated, constraints);
+        OrderProblem problem = new OrderProblem(reach, request, chosen, tolerated, constraints);
         return OrderSearch.best(problem, request.means().orderStates());
     }
 

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
  * least opening cost, in an order of exactly the least changeover, and every plan passes the replay. An engine of this size must not take it 20 seconds.
  */
 class PlannerAgainstBruteForceTest {
-    private static final int ENGINES = 3000;
+    private static final int ENGINES = Integer.getInteger("engines", 3000);
 
     private int planned;
     private int blocked;
