@@ -34,7 +34,7 @@ final class OrderProblem {
     final int[][][] hold;
     /** Operations that some hold of another operation wants intact. */
     final BitSet held = new BitSet();
-    /** Operations whose parts are all moved at the end, so that they might be done on the bench. */
+    /** Operations whose parts can all be moved before they are done, so that they might be done on the bench. */
     final BitSet benchable = new BitSet();
 
     final List<String> zones = new ArrayList<>();
@@ -69,9 +69,8 @@ final class OrderProblem {
         zone = new int[n];
         toolSet = new int[n];
         toolSets.add(List.of());
-        State end = reach.sweep(chosen);
         for (int o = 0; o < n; o++) {
-            place(o, end);
+            place(o, chosen);
         }
         pickUp = pickUp(engine.workplace().toolChangeSeconds());
         earlier = new int[n][];
@@ -129,11 +128,14 @@ final class OrderProblem {
         };
     }
 
-    private void place(int operation, State end) {
+    private void place(int operation, BitSet chosen) {
         int a = action[operation];
         int judge = model.judgedAt[a];
         if (judge >= 0) {
             parts[operation] = model.jointParts[judge];
+            BitSet others = (BitSet) chosen.clone();
+            others.clear(a);
+            State end = reach.sweep(others);
             boolean all = true;
             for (int p : parts[operation]) {
                 all &= end.moved.get(p);
