@@ -21,17 +21,20 @@ final class OrderBound {
     private final List<ZoneBound> bounds = new ArrayList<>();
     private final List<Integer> classes = new ArrayList<>();
     private final TourBound tour;
+    /** What every visit leaves for a tool that is carried on from it. */
+    private final long share;
 
     OrderBound(OrderProblem problem, Precedences precedences) {
         this.problem = problem;
         this.precedences = precedences;
         List<Zone> zones = problem.model.engine.workplace().zones();
-        long share = problem.model.engine.workplace().toolChangeSeconds();
+        long least = problem.model.engine.workplace().toolChangeSeconds();
         for (int z = 0; z < zones.size(); z++) {
             if (weight(z) > 0 && !inClass(z).isEmpty()) {
-                share = Math.min(share, weight(z));
+                least = Math.min(least, weight(z));
             }
         }
+        share = least;
         BitSet free = (BitSet) problem.benchable.clone();
         free.or(inClass(problem.start));
         tour = new TourBound(precedences, free);
@@ -40,14 +43,14 @@ final class OrderBound {
             if (!members.isEmpty()) {
                 classes.add(z);
                 if (weight(z) > 0) {
-                    tour.count(z, members, weight(z) - share - own(z, share));
+                    tour.count(z, members, weight(z) - share - own(z));
                 }
-                bounds.add(bound(z, members, share));
+                bounds.add(bound(z, members));
             }
         }
     }
 
-    private ZoneBound bound(int zone, BitSet members, long share) {
+    private ZoneBound bound(int zone, BitSet members) {
         Map<Integer, Integer> uses = new HashMap<>();
         members.stream().forEach(o -> uses.merge(problem.toolSet[o], 1, Integer::sum));
         List<Integer> toolSets = new ArrayList<>(uses.keySet());
@@ -58,14 +61,40 @@ final class OrderBound {
         List<Integer> counted = toolSets.subList(0, Math.min(ZoneBound.MOST_TOOL_SETS, toolSets.size()));
         BitSet counting = (BitSet) members.clone();
         members.stream().filter(o -> !counted.contains(problem.toolSet[o])).forEach(counting::clear);
-        boolean costsTime = weight(zone) > 0;
-        ZoneBound.Entry entry =
-                costsTime ? new ZoneBound.Entry(own(zone, share), 0) : new ZoneBound.Entry(0, share);
-        return new ZoneBound(precedences, problem, counting, counted, entry);
+        return new ZoneBound(precedences, problem, counting, counted, passage(zone));
+    }
+
+    private ZoneBound.Passage passage(int zone) {
+        int n = problem.toolSets.size();
+        long[] first = new long[n];
+        long[] leaving = new long[n];
+        long each = problem.model.engine.workplace().toolChangeSeconds();
+        for (int t = 0; t < n; t++) {
+            long common = problem.toolSets.get(t).stream()
+                    .filter(tool -> usedElsewhere(tool, zone))
+                    .count();
+            first[t] = each * (problem.toolSets.get(t).size() - common);
+            if (weight(zone) == 0) {
+                first[t] += Math.min(each * common, share);
+            } else {
+                leaving[t] = common == 0 ? share : 0;
+            }
+        }
+        return new ZoneBound.Passage(weight(zone) == 0 ? 0 : own(zone), first, leaving);
+    }
+
+    private boolean usedElsewhere(String tool, int zone) {
+        for (int o = 0; o < problem.size(); o++) {
+            boolean elsewhere = problem.benchable.get(o) || zoneClass(problem.zone[o]) != zone;
+            if (elsewhere && problem.toolSets.get(problem.toolSet[o]).contains(tool)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** What of a visit's cost the zone's own tools are bounded with. */
-    private long own(int zone, long share) {
+    private long own(int zone) {
         return Math.min(share, weight(zone) - share);
     }
 
@@ -90,6 +119,9 @@ final class OrderBound {
     long remaining(BitSet done, int zone, int toolSet) {
         long seconds = problem.travel[zone][problem.start];
         int here = zoneClass(zone);
+        if (weight(zone) > 0 && classes.contains(here)) {
+            seconds -= share;
+        }
         seconds += tour.remaining(done, here);
         for (int k = 0; k < bounds.size(); k++) {
             seconds += bounds.get(k).remaining(done, classes.get(k) == here, toolSet);

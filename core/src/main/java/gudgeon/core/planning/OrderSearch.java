@@ -117,6 +117,10 @@ final class OrderSearch {
         if (first.isPresent() && floor >= ceiling) {
             return first.map(found -> proven(found, ceiling, expanded));
         }
+        if (first.isPresent() && blind.expanded >= budget) {
+            long reachedFloor = Math.min(floor, ceiling);
+            return first.map(found -> proven(found, reachedFloor, expanded));
+        }
         Optional<Found> heeded = heeding.run(ceiling);
         if (!heeding.looseCut) {
             floor = Math.max(floor, heeding.floor);

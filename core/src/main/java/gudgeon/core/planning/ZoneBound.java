@@ -23,21 +23,27 @@ final class ZoneBound {
 
     private final int[] inside;
     private final int[] toolSets;
-    private final Entry entry;
+    private final Passage passage;
     private final Map<BitSet, Long> away = new HashMap<>();
     private final Map<InHand, Long> present = new HashMap<>();
 
-    /** Cost of a visit; {@code carries} when the first tool set may have come in hand from another zone. */
-    record Entry(long seconds, long mostForFirstTools) {}
+    /**
+     * What coming and going costs.
+     *
+     * @param seconds cost of a visit
+     * @param first by tool set: cost of taking it up on entering, where some of it may have come in hand
+     * @param leaving by tool set: what is not needed of the share left for carrying it on, since nobody else uses it
+     */
+    record Passage(long seconds, long[] first, long[] leaving) {}
 
     private record InHand(BitSet done, int toolSet) {}
 
-    ZoneBound(Precedences precedences, OrderProblem problem, BitSet members, List<Integer> toolSets, Entry entry) {
+    ZoneBound(Precedences precedences, OrderProblem problem, BitSet members, List<Integer> toolSets, Passage passage) {
         this.precedences = precedences;
         this.toolSetOf = problem.toolSet;
         this.pickUp = problem.pickUp;
         this.members = members;
-        this.entry = entry;
+        this.passage = passage;
         this.toolSets = toolSets.stream().mapToInt(Integer::intValue).toArray();
         BitSet ancestors = new BitSet();
         members.stream().forEach(o -> ancestors.or(precedences.before(o)));
@@ -50,11 +56,12 @@ final class ZoneBound {
     long remaining(BitSet done, boolean here, int toolSet) {
         BitSet own = (BitSet) done.clone();
         own.and(members);
-        if (own.cardinality() == inside.length) {
-            return 0;
-        }
+        boolean finished = own.cardinality() == inside.length;
         if (!here) {
-            return away(own);
+            return finished ? 0 : away(own);
+        }
+        if (finished) {
+            return passage.leaving[toolSet];
         }
         for (int o : outside) {
             own.set(o, done.get(o));
@@ -77,8 +84,8 @@ final class ZoneBound {
         for (int toolSet : toolSets) {
             BitSet after = run(done, toolSet);
             if (after != null) {
-                long first = Math.min(pickUp[0][toolSet], entry.mostForFirstTools);
-                least = Math.min(least, entry.seconds + first + present(after, toolSet));
+                long entry = passage.seconds + passage.first[toolSet];
+                least = Math.min(least, entry + present(after, toolSet));
             }
         }
         away.put((BitSet) own.clone(), least);
@@ -89,14 +96,14 @@ final class ZoneBound {
         BitSet own = (BitSet) done.clone();
         own.and(members);
         if (own.cardinality() == inside.length) {
-            return 0;
+            return passage.leaving[toolSet];
         }
         InHand key = new InHand(done, toolSet);
         Long known = present.get(key);
         if (known != null) {
             return known;
         }
-        long least = away(own);
+        long least = passage.leaving[toolSet] + away(own);
         for (int next : toolSets) {
             BitSet after = run(done, next);
             if (after != null) {
