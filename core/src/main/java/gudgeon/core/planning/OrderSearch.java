@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * bound, and where the two differ a search without closing decides.
  */
 final class OrderSearch {
-    private static final int BEAM = 150;
+    private static final int BEAM = 60;
     /** Up to so many operations a search without closing settles what loose pieces leave open. */
     private static final int MOST_WITHOUT_CLOSING = 24;
 
