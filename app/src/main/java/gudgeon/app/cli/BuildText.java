@@ -60,7 +60,7 @@ final class BuildText {
                     INDENT,
                     words.instruction(operation),
                     Figures.time(operation.clock().seconds()));
-            String details = String.join(". ", details(words, planned.plan(), operation));
+            String details = Layout.sentences(details(words, planned.plan(), operation));
             if (!details.isEmpty()) {
                 layout.paragraph(INDENT, details, Ink.SOFT);
             }

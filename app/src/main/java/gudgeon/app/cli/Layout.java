@@ -2,6 +2,7 @@ package gudgeon.app.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Lays text out in the columns of a screen. Widths count characters; trade text is narrow. */
 final class Layout {
@@ -52,6 +53,15 @@ final class Layout {
                 screen.out().println(" ".repeat(indent) + inked(line, ink));
             }
         }
+    }
+
+    /** Phrases as sentences on end: "socket 13 mm. Photo first." becomes one text, never two full stops together. */
+    static String sentences(List<String> phrases) {
+        return phrases.stream()
+                .map(String::strip)
+                .filter(phrase -> !phrase.isEmpty())
+                .map(phrase -> phrase.endsWith(".") ? phrase.substring(0, phrase.length() - 1) : phrase)
+                .collect(Collectors.joining(". "));
     }
 
     private String inked(String text, Ink... ink) {

@@ -136,7 +136,7 @@ final class StripText {
         }
         details.addAll(words.notes(operation));
         if (!details.isEmpty()) {
-            layout.paragraph(INDENT, String.join(". ", details), Ink.SOFT);
+            layout.paragraph(INDENT, Layout.sentences(details), Ink.SOFT);
         }
         String renew = words.renew(operation);
         if (!renew.isEmpty()) {
