@@ -2,10 +2,13 @@ package gudgeon.app.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Lays text out in the columns of a screen. Widths count characters; trade text is narrow. */
 final class Layout {
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
+
     private final Screen screen;
 
     Layout(Screen screen) {
@@ -72,7 +75,7 @@ final class Layout {
     static List<String> wrap(String text, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.strip().split("\\s+")) {
+        for (String word : BLANKS.split(text.strip(), -1)) {
             if (!line.isEmpty() && line.length() + 1 + word.length() > width) {
                 lines.add(line.toString());
                 line.setLength(0);

@@ -5,6 +5,7 @@ import gudgeon.app.document.Issue;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.function.Supplier;
 
 /** Writes papers where the person wants them, dated today. */
@@ -16,7 +17,7 @@ final class Papers {
     }
 
     static Issue issue() {
-        return new Issue("", LocalDate.now().toString());
+        return new Issue("", LocalDate.now(ZoneId.systemDefault()).toString());
     }
 
     /** Writes bytes into a file and says so. */

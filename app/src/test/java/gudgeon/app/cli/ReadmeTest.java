@@ -6,8 +6,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
 
@@ -46,10 +48,10 @@ class ReadmeTest {
     }
 
     private static Path root() {
-        Path at = Path.of("").toAbsolutePath();
-        while (!Files.exists(at.resolve("mvnj"))) {
-            at = at.getParent();
-        }
-        return at;
+        Path here = Path.of("").toAbsolutePath();
+        return Stream.iterate(here, Objects::nonNull, Path::getParent)
+                .filter(folder -> Files.exists(folder.resolve("mvnj")))
+                .findFirst()
+                .orElseThrow();
     }
 }
