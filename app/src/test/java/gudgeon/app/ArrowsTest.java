@@ -1,7 +1,9 @@
 package gudgeon.app;
 
+import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
@@ -21,7 +23,7 @@ class ArrowsTest {
     /** Package to the packages of this module that it may use; all may use core and Java itself. */
     private static final Map<String, List<String>> ARROWS = Map.of(
             "format", List.of(),
-            "document", List.of(),
+            "document", List.of("format"),
             "desk", List.of("format", "document"),
             "cli", List.of("desk", "format", "document"));
 
@@ -59,6 +61,17 @@ class ArrowsTest {
                     .allowEmptyShould(true)
                     .check(APP);
         });
+    }
+
+    @Test
+    void documentsUseOfFormatOnlyTheCautions() {
+        noClasses()
+                .that()
+                .resideInAPackage("gudgeon.app.document..")
+                .should()
+                .dependOnClassesThat(
+                        resideInAPackage("gudgeon.app.format..").and(not(nameMatching(".*\\.Cautions?(\\$.*)?"))))
+                .check(APP);
     }
 
     @Test

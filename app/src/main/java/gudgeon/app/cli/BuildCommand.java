@@ -1,15 +1,15 @@
 package gudgeon.app.cli;
 
+import gudgeon.app.desk.BuildQuestion;
+import gudgeon.app.desk.PaperQuestion;
+import gudgeon.app.desk.StripQuestion.Reply;
+import gudgeon.app.format.BuildJson;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-
-import gudgeon.app.desk.BuildQuestion;
-import gudgeon.app.desk.StripQuestion.Reply;
-import gudgeon.app.format.BuildJson;
 
 /** How it goes back together. */
 @Command(
@@ -45,6 +45,9 @@ final class BuildCommand implements Callable<Integer> {
             description = "Feature whose typical limits you have confirmed from your manual.")
     private List<String> confirmed = new ArrayList<>();
 
+    @Option(names = "--pdf", paramLabel = "FILE", defaultValue = "", description = "Write the build sheet as PDF, to print.")
+    private String pdf = "";
+
     @Option(names = "--json", description = "Answer as JSON (docs/json.md), and print nothing else.")
     private boolean json;
 
@@ -66,6 +69,9 @@ final class BuildCommand implements Callable<Integer> {
                             strip.engine(), strip.request(), planned.request(), planned.plan()));
                 } else {
                     new BuildText(screen).print(planned);
+                }
+                if (!pdf.isEmpty()) {
+                    new Papers(screen).write(pdf, () -> new PaperQuestion(Papers.issue()).buildSheet(planned));
                 }
                 yield Exit.DONE;
             }

@@ -1,16 +1,20 @@
 package gudgeon.app.cli;
 
 import gudgeon.app.desk.BuildQuestion.Reply;
+import gudgeon.app.document.BuildWords;
 import gudgeon.app.document.Figures;
 import gudgeon.app.document.Names;
 import gudgeon.core.planning.BuildPlan;
 import gudgeon.core.planning.BuildPlan.Operation;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** The way back for a person. */
 final class BuildText {
     private static final int INDENT = 6;
+    private static final int MOST_NAMED = 6;
 
     private final Screen screen;
     private final Layout layout;
@@ -30,6 +34,11 @@ final class BuildText {
         layout.line("  " + Figures.time(plan.totals().workSeconds()) + " work, "
                 + Figures.time(plan.totals().changeoverSeconds()) + " changing place and tools, "
                 + Figures.time(plan.totals().waitSeconds()) + " waiting");
+        int blocked = plan.blocked().size();
+        if (blocked > 0) {
+            layout.line("  " + Ink.DANGER.on(screen, "BLOCKED") + "  " + Figures.count(blocked, "step")
+                    + " cannot be done yet; the reason stands with each");
+        }
         layout.blank();
         steps(planned);
         accounts(plan);
@@ -51,14 +60,53 @@ final class BuildText {
                     INDENT,
                     words.instruction(operation),
                     Figures.time(operation.clock().seconds()));
-            List<String> details = words.details(operation);
+            String details = Layout.sentences(details(words, planned.plan(), operation));
             if (!details.isEmpty()) {
-                layout.paragraph(INDENT, String.join(". ", details), Ink.SOFT);
+                layout.paragraph(INDENT, details, Ink.SOFT);
             }
-            words.lacks(operation)
-                    .forEach(lack -> layout.hanging("      " + Ink.DANGER.on(screen, "BLOCKED") + "  ", 15, lack));
+            words.inputs(operation).forEach(input -> layout.hanging("      in hand: ", 15, input));
+            if (operation.order().gate()) {
+                layout.paragraph(INDENT, "POINT OF NO RETURN: nothing goes on before this is signed.", Ink.STRONG);
+            }
+            holdUps(words, planned.plan(), operation);
         }
         layout.blank();
+    }
+
+    private static List<String> details(BuildWords words, BuildPlan plan, Operation operation) {
+        List<String> details = new ArrayList<>();
+        if (!operation.place().tools().isEmpty()) {
+            details.add(String.join(", ", operation.place().tools()));
+        }
+        if (!words.thread(operation).isEmpty()) {
+            details.add(words.thread(operation));
+        }
+        BuildPlan.Tightening tightening = operation.tightening();
+        if (tightening != null && tightening.stage() > 0 && tightening.fasteners().size() > 1) {
+            details.add("positions from first to last: " + positions(tightening.fasteners()));
+        }
+        details.addAll(words.notes(operation));
+        details.addAll(words.lags(operation, plan));
+        return details;
+    }
+
+    private static String positions(List<String> fasteners) {
+        return fasteners.stream()
+                .map(id -> id.substring(id.lastIndexOf('/') + 1))
+                .collect(Collectors.joining(" "));
+    }
+
+    private void holdUps(BuildWords words, BuildPlan plan, Operation operation) {
+        String lead = "      " + Ink.DANGER.on(screen, "BLOCKED") + "  ";
+        words.lacks(operation).forEach(lack -> layout.hanging(lead, 15, lack));
+        List<String> waits = operation.holdUp().waitsFor();
+        if (!waits.isEmpty()) {
+            List<String> steps = plan.operations().stream()
+                    .filter(other -> waits.contains(other.id()))
+                    .map(other -> String.valueOf(other.number()))
+                    .toList();
+            layout.hanging("      waits for step ", 15, Figures.list(steps, MOST_NAMED), Ink.SOFT);
+        }
     }
 
     private void accounts(BuildPlan plan) {

@@ -2,9 +2,13 @@ package gudgeon.app.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Lays text out in the columns of a screen. Widths count characters; trade text is narrow. */
 final class Layout {
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
+
     private final Screen screen;
 
     Layout(Screen screen) {
@@ -54,6 +58,15 @@ final class Layout {
         }
     }
 
+    /** Phrases as sentences on end: "socket 13 mm. Photo first." becomes one text, never two full stops together. */
+    static String sentences(List<String> phrases) {
+        return phrases.stream()
+                .map(String::strip)
+                .filter(phrase -> !phrase.isEmpty())
+                .map(phrase -> phrase.endsWith(".") ? phrase.substring(0, phrase.length() - 1) : phrase)
+                .collect(Collectors.joining(". "));
+    }
+
     private String inked(String text, Ink... ink) {
         return ink.length == 0 ? text : ink[0].on(screen, text);
     }
@@ -62,7 +75,7 @@ final class Layout {
     static List<String> wrap(String text, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.strip().split("\\s+")) {
+        for (String word : BLANKS.split(text.strip(), -1)) {
             if (!line.isEmpty() && line.length() + 1 + word.length() > width) {
                 lines.add(line.toString());
                 line.setLength(0);

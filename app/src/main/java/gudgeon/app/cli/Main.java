@@ -2,6 +2,7 @@ package gudgeon.app.cli;
 
 import java.io.UncheckedIOException;
 import java.nio.file.FileSystemException;
+import java.util.logging.LogManager;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 
@@ -10,6 +11,7 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
+        LogManager.getLogManager().reset(); // libraries do not speak on the person's screen
         System.exit(run(Screen.ofProcess(), args));
     }
 
@@ -32,6 +34,8 @@ public final class Main {
         root.addSubcommand(new StripCommand(screen));
         root.addSubcommand(new BuildCommand(screen));
         root.addSubcommand(new OrderCommand(screen));
+        root.addSubcommand(new DrawCommand(screen));
+        root.addSubcommand(new DemoCommand(screen));
         root.addSubcommand(new CommandLine.HelpCommand());
         root.setOut(screen.out());
         root.setErr(screen.err());

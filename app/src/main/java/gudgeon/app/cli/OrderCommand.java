@@ -1,12 +1,11 @@
 package gudgeon.app.cli;
 
 import gudgeon.app.desk.OrderQuestion;
-import gudgeon.app.desk.Saving;
+import gudgeon.app.desk.PaperQuestion;
 import gudgeon.app.desk.StripQuestion.Reply;
-import gudgeon.app.format.OrderCsv;
+import gudgeon.app.document.OrderCsv;
 import gudgeon.app.format.OrderJson;
 import gudgeon.core.ordering.OrderList;
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -36,6 +35,9 @@ final class OrderCommand implements Callable<Integer> {
     @Option(names = "--csv", paramLabel = "FILE", defaultValue = "", description = "Write it as CSV; - for the screen.")
     private String csv = "";
 
+    @Option(names = "--pdf", paramLabel = "FILE", defaultValue = "", description = "Write the order list as PDF, to print.")
+    private String pdf = "";
+
     @Option(names = "--json", description = "Answer as JSON (docs/json.md), and print nothing else.")
     private boolean json;
 
@@ -45,21 +47,29 @@ final class OrderCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        check();
         return new StripRun(screen, options, json).then(this::order);
+    }
+
+    /** Refuses two answers on one screen. */
+    private void check() {
+        if (json && csv.equals("-")) {
+            throw options.wrong("--json and --csv - cannot both be on the screen. Maybe --csv FILE?");
+        }
     }
 
     private int order(Reply.Planned planned) {
         OrderList list = new OrderQuestion(planned).ask();
         if (json) {
             screen.out().print(OrderJson.write(planned.engine(), planned.request(), list));
-        } else if (csv.equals("-")) {
-            screen.out().print(OrderCsv.write(list));
-        } else if (csv.isEmpty()) {
+        } else if (!csv.equals("-")) {
             new OrderText(screen).summary(planned.engine(), list);
         }
-        if (!csv.isEmpty() && !csv.equals("-")) {
-            Saving.text(Path.of(csv), OrderCsv.write(list));
-            screen.err().println("written: " + csv);
+        if (!csv.isEmpty()) {
+            new Papers(screen).writeText(csv, () -> OrderCsv.of(planned.engine(), list));
+        }
+        if (!pdf.isEmpty()) {
+            new Papers(screen).write(pdf, () -> new PaperQuestion(Papers.issue()).orderSheet(planned, list));
         }
         return Exit.DONE;
     }

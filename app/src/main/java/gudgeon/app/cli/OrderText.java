@@ -1,12 +1,13 @@
 package gudgeon.app.cli;
 
 import gudgeon.app.document.Figures;
+import gudgeon.app.document.Names;
+import gudgeon.app.document.OrderWords;
 import gudgeon.core.engine.Engine;
-import gudgeon.core.ordering.Amount;
 import gudgeon.core.ordering.OrderLine;
 import gudgeon.core.ordering.OrderList;
-import gudgeon.core.ordering.SectionKind;
 import java.util.List;
+import java.util.Locale;
 
 /** What must be bought, for a person. */
 final class OrderText {
@@ -25,7 +26,7 @@ final class OrderText {
             layout.line("  Nothing: this destroys nothing.");
         }
         for (OrderList.Section section : list.sections()) {
-            layout.line("  " + Ink.STRONG.on(screen, heading(section.kind())));
+            layout.line("  " + Ink.STRONG.on(screen, OrderWords.heading(section.kind())));
             section.lines().forEach(line -> line(engine, line));
         }
         OrderList.Totals totals = list.totals();
@@ -43,37 +44,16 @@ final class OrderText {
         String price = line.price().known() == 0 && line.price().unpriced() > 0
                 ? "-"
                 : Figures.money(line.price().known());
-        String lead = String.format("  %8s  ", amount(line.amount()));
-        layout.withFigure(lead, lead.length(), line.spec() + uses(engine, line.uses()), price);
+        String lead = String.format(Locale.ROOT, "  %10s  ", OrderWords.amount(line.amount()));
+        layout.withFigure(lead, lead.length(), line.spec() + uses(engine, line), price);
     }
 
-    private static String uses(Engine engine, List<OrderLine.Use> uses) {
-        gudgeon.app.document.Names names = new gudgeon.app.document.Names(engine);
-        List<String> words = uses.stream()
+    private static String uses(Engine engine, OrderLine line) {
+        Names names = new Names(engine);
+        List<String> words = line.uses().stream()
                 .map(use -> names.any(use.id()))
                 .distinct()
                 .toList();
-        return " (" + Figures.list(words, 2) + ")";
-    }
-
-    private static String amount(Amount amount) {
-        return switch (amount) {
-            case Amount.Pieces(int count) -> count + " ×";
-            case Amount.Litres litres -> Figures.volume(litres.buy_l()) + (litres.complete() ? "" : "+");
-            case Amount.AsNeeded asNeeded -> "some";
-        };
-    }
-
-    static String heading(SectionKind kind) {
-        return switch (kind) {
-            case GASKETS -> "Gaskets and seals";
-            case WASHERS -> "Washers";
-            case FASTENERS -> "Bolts, nuts and screws";
-            case CLIPS -> "Clips and pins";
-            case PIPES -> "Pipes and hoses";
-            case OTHER -> "Other pieces";
-            case FLUIDS -> "Fluids";
-            case SEALANTS -> "Sealants and locking compounds";
-        };
+        return ", for " + Figures.list(words, 2);
     }
 }

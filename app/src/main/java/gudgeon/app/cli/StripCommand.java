@@ -1,5 +1,6 @@
 package gudgeon.app.cli;
 
+import gudgeon.app.desk.PaperQuestion;
 import gudgeon.app.format.StripJson;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -34,6 +35,9 @@ final class StripCommand implements Callable<Integer> {
     @Option(names = "--why", description = "Say with every step why it is in the plan.")
     private boolean why;
 
+    @Option(names = "--pdf", paramLabel = "FILE", defaultValue = "", description = "Write the strip card as PDF, to print.")
+    private String pdf = "";
+
     @Option(names = "--json", description = "Answer as JSON (docs/json.md), and print nothing else.")
     private boolean json;
 
@@ -48,6 +52,9 @@ final class StripCommand implements Callable<Integer> {
                 screen.out().print(StripJson.write(planned.engine(), planned.request(), planned.plan()));
             } else {
                 new StripText(screen, why).print(planned);
+            }
+            if (!pdf.isEmpty()) {
+                new Papers(screen).write(pdf, () -> new PaperQuestion(Papers.issue()).stripCard(planned));
             }
             return Exit.DONE;
         });

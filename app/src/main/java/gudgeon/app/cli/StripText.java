@@ -13,6 +13,7 @@ import gudgeon.core.planning.StripPlan.Kind;
 import gudgeon.core.planning.StripPlan.Operation;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 
 /** A plan of the strip for a person: the answer first, then the steps by place, what to buy, and what is proved. */
@@ -70,7 +71,7 @@ final class StripText {
 
     private void row(String label, long seconds, String text) {
         layout.hanging(
-                String.format("  %-11s%12s   ", label, Figures.time(seconds)), 28, text);
+                String.format(Locale.ROOT, "  %-11s%12s   ", label, Figures.time(seconds)), 28, text);
     }
 
     private static int count(StripPlan plan, boolean joints) {
@@ -115,7 +116,7 @@ final class StripText {
             }
             cautions.print(INDENT, operation.cautions());
             layout.withFigure(
-                    String.format("%4d  ", operation.number()),
+                    String.format(Locale.ROOT, "%4d  ", operation.number()),
                     INDENT,
                     words.instruction(operation),
                     Figures.time(operation.seconds()));
@@ -135,7 +136,7 @@ final class StripText {
         }
         details.addAll(words.notes(operation));
         if (!details.isEmpty()) {
-            layout.paragraph(INDENT, String.join(". ", details), Ink.SOFT);
+            layout.paragraph(INDENT, Layout.sentences(details), Ink.SOFT);
         }
         String renew = words.renew(operation);
         if (!renew.isEmpty()) {

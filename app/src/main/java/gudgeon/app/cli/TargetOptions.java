@@ -96,6 +96,11 @@ final class TargetOptions {
                 new StripQuestion.Means(with, worth, seconds));
     }
 
+    /** Whether nothing is to be reached. */
+    boolean isEmpty() {
+        return goal().isEmpty();
+    }
+
     /** Refuses what makes no sense whatever the engine is. */
     void check() {
         if (goal().isEmpty()) {
@@ -113,7 +118,8 @@ final class TargetOptions {
         return new StripQuestion.Goal(reach, aside, open, measure);
     }
 
-    private ParameterException wrong(String message) {
+    /** Wrong usage, with what would be right. */
+    ParameterException wrong(String message) {
         return new ParameterException(spec.commandLine(), message);
     }
 }

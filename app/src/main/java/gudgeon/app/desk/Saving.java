@@ -34,7 +34,7 @@ public final class Saving {
                 throw new IOException("it is a folder");
             }
             Files.createDirectories(folder);
-            Path beside = Files.createTempFile(folder, ".gudgeon", ".part");
+            Path beside = folder.resolve("." + whole.getFileName() + "." + ProcessHandle.current().pid() + ".part");
             try {
                 Files.write(beside, bytes);
                 move(beside, whole);

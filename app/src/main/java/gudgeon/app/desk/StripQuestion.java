@@ -24,6 +24,8 @@ public record StripQuestion(Engine engine, Goal goal, Found found, Means means) 
     public static final String ALONE = "alone";
 
     /**
+     * What is to be reached.
+     *
      * @param reach parts to be off
      * @param aside parts to be moved, off or hanging
      * @param open joints to be undone
@@ -49,6 +51,8 @@ public record StripQuestion(Engine engine, Goal goal, Found found, Means means) 
     }
 
     /**
+     * What was found at the engine.
+     *
      * @param undone joints and ready operations already done
      * @param willNotCome joints that will not come
      */
@@ -63,6 +67,8 @@ public record StripQuestion(Engine engine, Goal goal, Found found, Means means) 
     }
 
     /**
+     * What the person has.
+     *
      * @param with ways of lifting by name, beside {@value StripQuestion#ALONE}
      * @param worthPerHour what an hour is worth, in the currency of the file's prices; 0 leaves money out of the choice
      * @param seconds about how long the order may be searched; counted in states, so that the answer is always the same

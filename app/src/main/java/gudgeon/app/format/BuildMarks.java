@@ -20,7 +20,11 @@ final class BuildMarks {
             }
             String suffix = text.substring(slash);
             if (!suffix.matches("/(snug|[1-9]\\d?)")) {
-                scope.problems().fault(node, Wording.shown(text) + " is not a mark of the build", "write joint, joint/snug or joint/2");
+                scope.problems()
+                        .fault(
+                                node,
+                                Wording.shown(text) + " is not a mark of the build",
+                                "write joint, joint/snug or joint/2");
                 continue;
             }
             Node joint = new ScalarNode(

@@ -34,7 +34,8 @@ final class CircuitTable {
         this.scope = scope;
     }
 
-    private record Drain(List<String> circuits, OptionalDouble height_mm, long seconds, String spec, List<String> hazards) {}
+    private record Drain(
+            List<String> circuits, OptionalDouble height_mm, long seconds, String spec, List<String> hazards) {}
 
     List<Circuit> circuits() {
         return List.copyOf(circuits.values());
@@ -78,9 +79,11 @@ final class CircuitTable {
     }
 
     private CircuitKind kind(Fields fields, String id) {
-        List<String> words = Arrays.stream(CircuitKind.values()).map(CircuitKind::word).toList();
+        List<String> words =
+                Arrays.stream(CircuitKind.values()).map(CircuitKind::word).toList();
         if (!fields.has("kind") && !words.contains(id)) {
-            scope.problems().fault(fields.node(), fields.owner() + " has no 'kind'", "one of: " + String.join(", ", words));
+            scope.problems()
+                    .fault(fields.node(), fields.owner() + " has no 'kind'", "one of: " + String.join(", ", words));
         }
         String word = fields.word("kind", words.contains(id) ? id : "fluid", words);
         return Arrays.stream(CircuitKind.values())
@@ -111,7 +114,11 @@ final class CircuitTable {
                 joint.get(),
                 new Drain(List.of(circuit), height_mm, seconds, spec, hazards),
                 (a, b) -> new Drain(
-                        both(a.circuits, b.circuits), a.height_mm, Math.max(a.seconds, b.seconds), a.spec, both(a.hazards, b.hazards)));
+                        both(a.circuits, b.circuits),
+                        a.height_mm,
+                        Math.max(a.seconds, b.seconds),
+                        a.spec,
+                        both(a.hazards, b.hazards)));
     }
 
     private static List<String> both(List<String> a, List<String> b) {

@@ -70,15 +70,19 @@ final class ConditionReader {
                     .map(id -> (Literal) new Literal.JointUndone(id))
                     .toList();
         }
-        scope.problems().fault(
-                entry, "this is not a condition", "write a part id, { joint: id } or { any: [one, [two, three]] }");
+        scope.problems()
+                .fault(
+                        entry,
+                        "this is not a condition",
+                        "write a part id, { joint: id } or { any: [one, [two, three]] }");
         return List.of();
     }
 
     private static Optional<Node> only(Node entry, String key) {
         if (entry instanceof MappingNode mapping && mapping.getValue().size() == 1) {
             NodeTuple tuple = mapping.getValue().get(0);
-            if (tuple.getKeyNode() instanceof ScalarNode scalar && scalar.getValue().equals(key)) {
+            if (tuple.getKeyNode() instanceof ScalarNode scalar
+                    && scalar.getValue().equals(key)) {
                 return Optional.of(tuple.getValueNode());
             }
         }

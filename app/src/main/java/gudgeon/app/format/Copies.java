@@ -75,7 +75,8 @@ final class Copies {
     private static Optional<Node> each(Node body) {
         if (body instanceof MappingNode mapping) {
             for (NodeTuple tuple : mapping.getValue()) {
-                if (tuple.getKeyNode() instanceof ScalarNode key && key.getValue().equals("each")) {
+                if (tuple.getKeyNode() instanceof ScalarNode key
+                        && key.getValue().equals("each")) {
                     return Optional.of(tuple.getValueNode());
                 }
             }
@@ -86,7 +87,8 @@ final class Copies {
     private int count(Node each) {
         if (each instanceof ScalarNode scalar && scalar.getValue().equals("cylinder")) {
             if (cylinders == 0) {
-                problems.fault(each, "'each: cylinder', but the engine does not say how many", "add cylinders to engine");
+                problems.fault(
+                        each, "'each: cylinder', but the engine does not say how many", "add cylinders to engine");
             }
             return cylinders;
         }
@@ -99,31 +101,36 @@ final class Copies {
             return node;
         }
         return switch (node) {
-            case ScalarNode scalar -> scalar.getValue().contains("#")
-                    ? new ScalarNode(
-                            scalar.getTag(),
-                            true,
-                            scalar.getValue().replace("#", number),
-                            scalar.getScalarStyle(),
-                            scalar.getStartMark(),
-                            scalar.getEndMark())
-                    : scalar;
-            case SequenceNode sequence -> new SequenceNode(
-                    sequence.getTag(),
-                    true,
-                    sequence.getValue().stream().map(child -> numbered(child, number)).toList(),
-                    sequence.getFlowStyle(),
-                    sequence.getStartMark(),
-                    sequence.getEndMark());
-            case MappingNode mapping -> new MappingNode(
-                    mapping.getTag(),
-                    true,
-                    mapping.getValue().stream()
-                            .map(tuple -> new NodeTuple(tuple.getKeyNode(), numbered(tuple.getValueNode(), number)))
-                            .toList(),
-                    mapping.getFlowStyle(),
-                    mapping.getStartMark(),
-                    mapping.getEndMark());
+            case ScalarNode scalar ->
+                scalar.getValue().contains("#")
+                        ? new ScalarNode(
+                                scalar.getTag(),
+                                true,
+                                scalar.getValue().replace("#", number),
+                                scalar.getScalarStyle(),
+                                scalar.getStartMark(),
+                                scalar.getEndMark())
+                        : scalar;
+            case SequenceNode sequence ->
+                new SequenceNode(
+                        sequence.getTag(),
+                        true,
+                        sequence.getValue().stream()
+                                .map(child -> numbered(child, number))
+                                .toList(),
+                        sequence.getFlowStyle(),
+                        sequence.getStartMark(),
+                        sequence.getEndMark());
+            case MappingNode mapping ->
+                new MappingNode(
+                        mapping.getTag(),
+                        true,
+                        mapping.getValue().stream()
+                                .map(tuple -> new NodeTuple(tuple.getKeyNode(), numbered(tuple.getValueNode(), number)))
+                                .toList(),
+                        mapping.getFlowStyle(),
+                        mapping.getStartMark(),
+                        mapping.getEndMark());
             default -> node;
         };
     }

@@ -54,13 +54,23 @@ final class CrackLoose {
         }
         if (node.get() instanceof ScalarNode) {
             return jointFields.yes("crack_loose")
-                    ? Optional.of(operation(joint, holding, SECONDS, joint.work().tools(), joint.freedom().access(), List.of(), joint.work().zone()))
+                    ? Optional.of(operation(
+                            joint,
+                            holding,
+                            SECONDS,
+                            joint.work().tools(),
+                            joint.freedom().access(),
+                            List.of(),
+                            joint.work().zone()))
                     : Optional.empty();
         }
         Fields fields = scope.fields(node.get(), "crack_loose");
         long seconds = fields.seconds("time", Scope.WORK_TIME).orElse(SECONDS);
-        List<String> tools = fields.has("tools") ? fields.texts("tools") : joint.work().tools();
-        Condition access = fields.has("access") ? conditions.read(fields, "access") : joint.freedom().access();
+        List<String> tools =
+                fields.has("tools") ? fields.texts("tools") : joint.work().tools();
+        Condition access = fields.has("access")
+                ? conditions.read(fields, "access")
+                : joint.freedom().access();
         List<String> needs = scope.ready(fields, "needs");
         String zone = scope.zone(fields, joint.work().zone());
         fields.close();

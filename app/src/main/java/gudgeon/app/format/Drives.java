@@ -44,7 +44,8 @@ final class Drives {
         }
         for (Map.Entry<String, String> entry : TOOLS.entrySet()) {
             if (drive.startsWith(entry.getKey())) {
-                return Optional.of(entry.getValue() + drive.substring(entry.getKey().length()));
+                return Optional.of(
+                        entry.getValue() + drive.substring(entry.getKey().length()));
             }
         }
         return Optional.of(drive);

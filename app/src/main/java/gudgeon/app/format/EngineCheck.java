@@ -58,8 +58,10 @@ final class EngineCheck {
             problems.fault(
                     names.at(Names.Kind.PART, island.getFirst()),
                     island.size() == 1
-                            ? "no joint links the part " + island.getFirst() + " with the base " + engine.workplace().base()
-                            : "no joint links these parts with the base " + engine.workplace().base() + ": " + some(island),
+                            ? "no joint links the part " + island.getFirst() + " with the base "
+                                    + engine.workplace().base()
+                            : "no joint links these parts with the base "
+                                    + engine.workplace().base() + ": " + some(island),
                     "add the joint that holds " + (island.size() == 1 ? "it" : "one of them"));
         }
         return whole;
@@ -108,7 +110,9 @@ final class EngineCheck {
             problems.fault(
                     names.at(Names.Kind.JOINT, joint.id(), key),
                     key + " of the joint " + joint.id() + " names "
-                            + (literal instanceof Literal.PartAway ? literal.id() + ", which it holds itself" : "the joint itself"),
+                            + (literal instanceof Literal.PartAway
+                                    ? literal.id() + ", which it holds itself"
+                                    : "the joint itself"),
                     "it would never be free; name what is really in the way");
         }
     }
@@ -160,7 +164,8 @@ final class EngineCheck {
             }
             Joint joint = engine.joint(operation.joint().get());
             for (Literal literal : operation.access().literals()) {
-                boolean own = literal instanceof Literal.PartAway part && joint.between().contains(part.id());
+                boolean own = literal instanceof Literal.PartAway part
+                        && joint.between().contains(part.id());
                 if (own) {
                     own(joint, literal, "access");
                 }
@@ -214,7 +219,10 @@ final class EngineCheck {
 
     private void orders() {
         Map<String, List<String>> later = new LinkedHashMap<>();
-        engine.rules().precedences().forEach(pair -> later.computeIfAbsent(pair.first(), key -> new ArrayList<>()).add(pair.then()));
+        engine.rules()
+                .precedences()
+                .forEach(pair -> later.computeIfAbsent(pair.first(), key -> new ArrayList<>())
+                        .add(pair.then()));
         for (List<String> cycle : Cycles.of(later)) {
             String first = cycle.getFirst();
             Names.Kind kind = names.has(Names.Kind.JOINT, first) ? Names.Kind.JOINT : Names.Kind.READY;
@@ -290,8 +298,10 @@ final class EngineCheck {
     private void circuitsCanBeMadeReady() {
         Set<String> never = new LinkedHashSet<>(ReachAudit.neverFree(engine));
         for (Circuit circuit : engine.circuits()) {
-            boolean opened = engine.joints().stream().anyMatch(joint -> joint.freedom().opens().contains(circuit.id()));
-            List<String> unsafe = circuit.makeSafe().stream().filter(never::contains).toList();
+            boolean opened = engine.joints().stream()
+                    .anyMatch(joint -> joint.freedom().opens().contains(circuit.id()));
+            List<String> unsafe =
+                    circuit.makeSafe().stream().filter(never::contains).toList();
             boolean noDrain = !circuit.drains().isEmpty() && never.containsAll(circuit.drains());
             if (opened && (noDrain || !unsafe.isEmpty())) {
                 problems.fault(

@@ -71,7 +71,10 @@ public final class EngineJson {
 
     private static ObjectNode zone(Zone zone) {
         ObjectNode object = JsonPieces.object();
-        object.put("id", zone.id()).put("name", zone.name()).put("go", zone.goSeconds()).put("back", zone.backSeconds());
+        object.put("id", zone.id())
+                .put("name", zone.name())
+                .put("go", zone.goSeconds())
+                .put("back", zone.backSeconds());
         object.set("cautions", JsonPieces.strings(zone.cautions()));
         return object;
     }
@@ -95,8 +98,11 @@ public final class EngineJson {
         JsonPieces.putNumber(
                 object,
                 "holds_kg",
-                joint.hang().map(hang -> OptionalDouble.of(hang.holdsKilograms())).orElse(OptionalDouble.empty()));
-        JsonPieces.putText(object, "strap", joint.hang().flatMap(Joint.Hang::strap).orElse(""));
+                joint.hang()
+                        .map(hang -> OptionalDouble.of(hang.holdsKilograms()))
+                        .orElse(OptionalDouble.empty()));
+        JsonPieces.putText(
+                object, "strap", joint.hang().flatMap(Joint.Hang::strap).orElse(""));
         freedom(object, joint.freedom());
         work(object, joint);
         makeup(object, joint.makeup());
@@ -138,11 +144,14 @@ public final class EngineJson {
         object.set("undo_breakdown", breakdown(joint));
         object.put("build_seconds", work.buildSeconds());
         object.set("destroys", JsonPieces.spends(joint.makeup().spends()));
-        JsonPieces.putNumber(object, "destroyed_value", JsonPieces.value(joint.makeup().spends()));
+        JsonPieces.putNumber(
+                object, "destroyed_value", JsonPieces.value(joint.makeup().spends()));
         if (work.cut().isPresent()) {
-            ObjectNode cut = object.putObject("cut").put("seconds", work.cut().get().seconds());
+            ObjectNode cut =
+                    object.putObject("cut").put("seconds", work.cut().get().seconds());
             cut.set("destroys", JsonPieces.spends(work.cut().get().destroys()));
-            JsonPieces.putNumber(cut, "destroyed_value", JsonPieces.value(work.cut().get().destroys()));
+            JsonPieces.putNumber(
+                    cut, "destroyed_value", JsonPieces.value(work.cut().get().destroys()));
             cut.set("tools", JsonPieces.strings(work.cut().get().tools()));
         } else {
             object.putNull("cut");
@@ -164,7 +173,11 @@ public final class EngineJson {
         long usual = counts.isEmpty() ? joint.kind().seconds() : 0;
         for (Map.Entry<FastenerKind, Integer> entry : counts.entrySet()) {
             FastenerKind kind = entry.getKey();
-            fasteners.addObject().put("kind", kind.word()).put("count", entry.getValue()).put("seconds_each", kind.seconds());
+            fasteners
+                    .addObject()
+                    .put("kind", kind.word())
+                    .put("count", entry.getValue())
+                    .put("seconds_each", kind.seconds());
             usual += (long) entry.getValue() * kind.seconds();
         }
         long actual = joint.work().undo().fastenerSeconds();
@@ -192,7 +205,8 @@ public final class EngineJson {
             written.set("after", JsonPieces.strings(stage.after()));
         }
         object.set("pattern", JsonPieces.numbers(makeup.pattern()));
-        ObjectNode loosen = object.putObject("loosen").put("passes", makeup.loosen().passes());
+        ObjectNode loosen =
+                object.putObject("loosen").put("passes", makeup.loosen().passes());
         loosen.set("order", JsonPieces.numbers(makeup.loosen().order()));
     }
 
@@ -219,14 +233,18 @@ public final class EngineJson {
         object.set("hold", hold(ready.effect().hold()));
         object.put("engine_state", state(ready.effect().engineState()));
         object.set("destroys", JsonPieces.spends(ready.effect().spends()));
-        JsonPieces.putNumber(object, "destroyed_value", JsonPieces.value(ready.effect().spends()));
+        JsonPieces.putNumber(
+                object, "destroyed_value", JsonPieces.value(ready.effect().spends()));
         JsonPieces.putText(object, "restore", ready.effect().restore());
         object.set("cautions", JsonPieces.strings(ready.effect().cautions()));
         return object;
     }
 
     private static ObjectNode precedence(Precedence pair) {
-        return JsonPieces.object().put("first", pair.first()).put("then", pair.then()).put("why", pair.why());
+        return JsonPieces.object()
+                .put("first", pair.first())
+                .put("then", pair.then())
+                .put("why", pair.why());
     }
 
     private static ObjectNode feature(Feature feature) {
@@ -259,6 +277,9 @@ public final class EngineJson {
 
     private static <Q> void putMeasure(ObjectNode object, String key, Optional<Q> quantity, ToDoubleFunction<Q> value) {
         JsonPieces.putNumber(
-                object, key, quantity.map(present -> OptionalDouble.of(value.applyAsDouble(present))).orElse(OptionalDouble.empty()));
+                object,
+                key,
+                quantity.map(present -> OptionalDouble.of(value.applyAsDouble(present)))
+                        .orElse(OptionalDouble.empty()));
     }
 }

@@ -64,12 +64,15 @@ final class EngineReader {
     /** Stands in for a missing head, whose absence is told, so that the rest is read too. */
     private HeadReader.Head nameless(MappingNode root) {
         Problems untold = new Problems(problems.file());
-        return new HeadReader(untold).head(Fields.of(new ScalarNode(root.getTag(), "", ScalarStyle.PLAIN), "engine", untold));
+        return new HeadReader(untold)
+                .head(Fields.of(new ScalarNode(root.getTag(), "", ScalarStyle.PLAIN), "engine", untold));
     }
 
     private void format(Fields top) {
         Optional<Node> format = top.need("format");
-        if (format.isPresent() && !(format.get() instanceof ScalarNode scalar && scalar.getValue().equals("1"))) {
+        if (format.isPresent()
+                && !(format.get() instanceof ScalarNode scalar
+                        && scalar.getValue().equals("1"))) {
             problems.fault(format.get(), "this version of the format is not known", "write format: 1");
         }
     }
@@ -117,18 +120,22 @@ final class EngineReader {
         }
         for (Node drain : Fields.of(circuit, "a circuit", quiet).list("drains")) {
             if (drain instanceof MappingNode) {
-                Fields.of(drain, "a drain", quiet).take("joint").flatMap(node -> Fields.textOf(node, quiet)).ifPresent(joint -> {
-                    String id = CircuitTable.PREFIX + joint;
-                    if (names.has(Names.Kind.JOINT, joint)) {
-                        names.derive(id, drain);
-                    }
-                });
+                Fields.of(drain, "a drain", quiet)
+                        .take("joint")
+                        .flatMap(node -> Fields.textOf(node, quiet))
+                        .ifPresent(joint -> {
+                            String id = CircuitTable.PREFIX + joint;
+                            if (names.has(Names.Kind.JOINT, joint)) {
+                                names.derive(id, drain);
+                            }
+                        });
             }
         }
     }
 
     private String startZone(HeadReader.Head head) {
-        Optional<String> first = of(Names.Kind.ZONE).stream().map(Copies.Entry::id).findFirst();
+        Optional<String> first =
+                of(Names.Kind.ZONE).stream().map(Copies.Entry::id).findFirst();
         return head.start()
                 .flatMap(node -> names.resolveOne(node, Names.Kind.ZONE))
                 .or(() -> first)

@@ -49,7 +49,12 @@ final class FastenerReader {
     }
 
     private void line(
-            Fields line, String jointId, List<Fastener> all, List<Spend> spends, Set<String> tools, List<Patterns.Spot> spots) {
+            Fields line,
+            String jointId,
+            List<Fastener> all,
+            List<Spend> spends,
+            Set<String> tools,
+            List<Patterns.Spot> spots) {
         int count = line.whole("count", 1, 1, MOST);
         FastenerKind kind = kind(line);
         String thread = thread(line, kind);
@@ -73,7 +78,8 @@ final class FastenerReader {
     }
 
     private FastenerKind kind(Fields line) {
-        List<String> words = Arrays.stream(FastenerKind.values()).map(FastenerKind::word).toList();
+        List<String> words =
+                Arrays.stream(FastenerKind.values()).map(FastenerKind::word).toList();
         if (!line.has("kind")) {
             problems.fault(line.node(), line.owner() + " has no 'kind'", "one of: " + String.join(", ", words));
             return FastenerKind.BOLT;
@@ -89,11 +95,14 @@ final class FastenerReader {
         String thread = line.text("thread", "");
         boolean left = line.word("hand", "right", List.of("left", "right")).equals("left");
         if (!thread.isEmpty() && !kind.threaded()) {
-            problems.fault(line.at("thread"), "a " + kind.word() + " has no thread", "take thread out, or correct the kind");
+            problems.fault(
+                    line.at("thread"), "a " + kind.word() + " has no thread", "take thread out, or correct the kind");
         }
         if (ThreadSize.looksMetric(thread) && ThreadSize.find(thread).isEmpty()) {
             problems.fault(
-                    line.at("thread"), Wording.shown(thread) + " is not a metric thread", "write M and the diameter x the pitch: M8x1.25");
+                    line.at("thread"),
+                    Wording.shown(thread) + " is not a metric thread",
+                    "write M and the diameter x the pitch: M8x1.25");
         }
         if (left && thread.isEmpty()) {
             problems.fault(line.at("hand"), "a left hand without a thread", "add thread");
@@ -104,15 +113,26 @@ final class FastenerReader {
     private String grade(Fields line) {
         String grade = line.text("class", "");
         if (!grade.isEmpty() && !ThreadSize.knownGrade(grade)) {
-            problems.warning(line.at("class"), Wording.shown(grade) + " is not a property class of ISO 898-1", "for instance 8.8, 10.9, 12.9");
+            problems.warning(
+                    line.at("class"),
+                    Wording.shown(grade) + " is not a property class of ISO 898-1",
+                    "for instance 8.8, 10.9, 12.9");
         }
         return grade;
     }
 
     private List<Spend> spent(
-            Fields line, int count, FastenerKind kind, String thread, Optional<Length> length, List<String> washers, String once) {
+            Fields line,
+            int count,
+            FastenerKind kind,
+            String thread,
+            Optional<Length> length,
+            List<String> washers,
+            String once) {
         String body = (once.equals("nut") ? "nut" : kind.word()) + (thread.isEmpty() ? "" : " " + thread);
-        String size = once.equals("nut") ? "" : length.map(value -> " x " + value.typed()).orElse("");
+        String size = once.equals("nut")
+                ? ""
+                : length.map(value -> " x " + value.typed()).orElse("");
         String spec = line.text("spec", body + size);
         OptionalDouble price = Spends.price(line);
         List<Spend> spends = new ArrayList<>();
@@ -120,8 +140,8 @@ final class FastenerReader {
             spends.add(new Spend(spec, count, price));
         }
         if (once.equals("all") || once.equals("washers")) {
-            washers.forEach(washer -> spends.add(
-                    new Spend(washer, count, once.equals("washers") && washers.size() == 1 ? price : OptionalDouble.empty())));
+            washers.forEach(washer -> spends.add(new Spend(
+                    washer, count, once.equals("washers") && washers.size() == 1 ? price : OptionalDouble.empty())));
         }
         if (once.equals("washers") && washers.isEmpty()) {
             problems.fault(line.at("once"), "washers used once, but none are named", "add washers: [what to buy]");
@@ -162,7 +182,8 @@ final class FastenerReader {
         if (text.matches("-?\\d{1,5}(\\.\\d{1,4})?") && Math.abs(Double.parseDouble(text)) <= SPOT.to()) {
             return Optional.of(Double.parseDouble(text));
         }
-        problems.fault(node, Wording.shown(text) + " is not a coordinate", "a plain number of millimetres, " + SPOT.words());
+        problems.fault(
+                node, Wording.shown(text) + " is not a coordinate", "a plain number of millimetres, " + SPOT.words());
         return Optional.empty();
     }
 

@@ -49,11 +49,15 @@ final class FeatureReader {
 
     private List<String> parts(Fields fields) {
         if (fields.has("part") == fields.has("parts")) {
-            scope.problems().fault(
-                    fields.node(), fields.owner() + " needs 'part' or 'parts', one of them", "name what is measured");
+            scope.problems()
+                    .fault(
+                            fields.node(),
+                            fields.owner() + " needs 'part' or 'parts', one of them",
+                            "name what is measured");
         }
         Optional<Node> part = fields.take("part");
-        return part.map(node -> scope.names().resolve(node, Names.Kind.PART)).orElseGet(() -> scope.parts(fields, "parts"));
+        return part.map(node -> scope.names().resolve(node, Names.Kind.PART))
+                .orElseGet(() -> scope.parts(fields, "parts"));
     }
 
     private Map<String, List<String>> take(Fields fields) {
@@ -89,7 +93,11 @@ final class FeatureReader {
             return limits;
         }
         if (!(node.get() instanceof MappingNode mapping)) {
-            scope.problems().fault(node.get(), "limits is not a set of keys", "write limits: { wear: { max: 0.10 mm, basis: typical } }");
+            scope.problems()
+                    .fault(
+                            node.get(),
+                            "limits is not a set of keys",
+                            "write limits: { wear: { max: 0.10 mm, basis: typical } }");
             return limits;
         }
         for (NodeTuple tuple : mapping.getValue()) {
@@ -106,15 +114,21 @@ final class FeatureReader {
         if (!fields.has("min") && !fields.has("max")) {
             scope.problems().fault(fields.node(), "the limit " + name + " has neither min nor max", "add one or both");
         }
-        if (min.isPresent() && max.isPresent() && min.get().millimetres() >= max.get().millimetres()) {
-            scope.problems().fault(
-                    fields.at("max"),
-                    "the limit " + name + " has a max of " + max.get().typed() + " that is not above its min of "
-                            + min.get().typed(),
-                    "min below max");
+        if (min.isPresent()
+                && max.isPresent()
+                && min.get().millimetres() >= max.get().millimetres()) {
+            scope.problems()
+                    .fault(
+                            fields.at("max"),
+                            "the limit " + name + " has a max of " + max.get().typed()
+                                    + " that is not above its min of "
+                                    + min.get().typed(),
+                            "min below max");
         }
         Optional<Node> basis = fields.need("basis");
-        boolean typical = basis.isPresent() && basis.get() instanceof ScalarNode scalar && scalar.getValue().equals("typical");
+        boolean typical = basis.isPresent()
+                && basis.get() instanceof ScalarNode scalar
+                && scalar.getValue().equals("typical");
         String source = typical ? "typical" : basis.map(this::manual).orElse("");
         fields.close();
         return new Feature.Limit(name, min, max, source, typical);
@@ -122,7 +136,8 @@ final class FeatureReader {
 
     private String manual(Node node) {
         if (!(node instanceof MappingNode)) {
-            scope.problems().fault(node, "this is not a basis", "write basis: typical, or basis: { manual: where it stands }");
+            scope.problems()
+                    .fault(node, "this is not a basis", "write basis: typical, or basis: { manual: where it stands }");
             return "";
         }
         Fields fields = scope.fields(node, "basis");

@@ -50,7 +50,13 @@ final class Fields {
         }
         problems.fault(node, owner + " is not a set of keys", "write { key: value } or one key on each line below");
         return new Fields(
-                new MappingNode(node.getTag(), true, List.of(), org.snakeyaml.engine.v2.common.FlowStyle.AUTO, node.getStartMark(), node.getEndMark()),
+                new MappingNode(
+                        node.getTag(),
+                        true,
+                        List.of(),
+                        org.snakeyaml.engine.v2.common.FlowStyle.AUTO,
+                        node.getStartMark(),
+                        node.getEndMark()),
                 owner,
                 problems);
     }
@@ -80,8 +86,13 @@ final class Fields {
         if (tuple == null) {
             return Optional.empty();
         }
-        if (tuple.getValueNode() instanceof ScalarNode scalar && scalar.isPlain() && scalar.getValue().isEmpty()) {
-            problems.fault(tuple.getKeyNode(), "nothing stands after " + Wording.shown(key), "give it a value, or take the key out");
+        if (tuple.getValueNode() instanceof ScalarNode scalar
+                && scalar.isPlain()
+                && scalar.getValue().isEmpty()) {
+            problems.fault(
+                    tuple.getKeyNode(),
+                    "nothing stands after " + Wording.shown(key),
+                    "give it a value, or take the key out");
             return Optional.empty();
         }
         return Optional.of(tuple.getValueNode());
@@ -126,14 +137,19 @@ final class Fields {
         }
         String text = textOf(value.get(), problems).orElse("false");
         if (!text.equals("true") && !text.equals("false")) {
-            problems.fault(value.get(), Wording.shown(text) + " is neither true nor false", "write true or leave " + key + " out");
+            problems.fault(
+                    value.get(),
+                    Wording.shown(text) + " is neither true nor false",
+                    "write true or leave " + key + " out");
         }
         return text.equals("true");
     }
 
     /** A whole number within bounds; the fallback when the key is not there. */
     int whole(String key, int fallback, int from, int to) {
-        return take(key).map(value -> wholeOf(value, fallback, from, to, problems)).orElse(fallback);
+        return take(key)
+                .map(value -> wholeOf(value, fallback, from, to, problems))
+                .orElse(fallback);
     }
 
     /** A plain number of at most {@code most}, for prices and factors. */
@@ -154,7 +170,9 @@ final class Fields {
     }
 
     private static String plain(double value) {
-        return new java.math.BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
+        return new java.math.BigDecimal(Double.toString(value))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     /** The members of a list; none when the key is not there. */
@@ -219,7 +237,10 @@ final class Fields {
     static int wholeOf(Node node, int fallback, int from, int to, Problems problems) {
         String text = textOf(node, problems).orElse("");
         if (!text.matches("\\d{1,9}") || Integer.parseInt(text) < from || Integer.parseInt(text) > to) {
-            problems.fault(node, Wording.shown(text) + " is not a whole number that can stand here", "from " + from + " to " + to);
+            problems.fault(
+                    node,
+                    Wording.shown(text) + " is not a whole number that can stand here",
+                    "from " + from + " to " + to);
             return fallback;
         }
         return Integer.parseInt(text);

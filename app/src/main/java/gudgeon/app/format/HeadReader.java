@@ -45,11 +45,17 @@ final class HeadReader {
             List<LiftingWay> ways) {}
 
     Head head(Fields fields) {
-        String id = fields.need("id").flatMap(node -> Fields.textOf(node, problems)).orElse("engine");
+        String id =
+                fields.need("id").flatMap(node -> Fields.textOf(node, problems)).orElse("engine");
         if (!id.matches("[a-z][a-z0-9-]{0,59}")) {
-            problems.fault(fields.at("id"), Wording.shown(id) + " cannot be an id", "lower-case letters, digits and hyphens, starting with a letter");
+            problems.fault(
+                    fields.at("id"),
+                    Wording.shown(id) + " cannot be an id",
+                    "lower-case letters, digits and hyphens, starting with a letter");
         }
-        String name = fields.need("name").flatMap(node -> Fields.textOf(node, problems)).orElse(id);
+        String name = fields.need("name")
+                .flatMap(node -> Fields.textOf(node, problems))
+                .orElse(id);
         int cylinders = fields.whole("cylinders", 0, 1, 64);
         Map<String, String> facts = facts(fields, cylinders);
         Head head = new Head(
@@ -95,7 +101,8 @@ final class HeadReader {
             return;
         }
         facts.put("firing", String.join("-", order));
-        if (cylinders > 0 && (order.size() != cylinders || order.stream().distinct().count() != cylinders)) {
+        if (cylinders > 0
+                && (order.size() != cylinders || order.stream().distinct().count() != cylinders)) {
             problems.fault(
                     fields.at("firing"),
                     "a firing order of " + order.size() + " for " + cylinders + " cylinders",

@@ -22,7 +22,8 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
 final class JointReader {
     private static final double BUILD_SHARE = 1.3;
     private static final double HOLDS_kg = 3;
-    private static final Quantities.Range HOLDS = new Quantities.Range(0, 100, "a hose or loom holds at most 100 kg, typically 3 kg");
+    private static final Quantities.Range HOLDS =
+            new Quantities.Range(0, 100, "a hose or loom holds at most 100 kg, typically 3 kg");
 
     private final Scope scope;
     private final Problems problems;
@@ -66,7 +67,8 @@ final class JointReader {
         List<String> tools = tools(fields, fastening, cracked ? Optional.empty() : holding.tool());
         Joint.Work work = work(fields, kind, fastening.fasteners(), tools);
         Makeup makeup = makeup(fields, fastening);
-        scope.names().resolveAll(fields.list("before"), Names.Kind.JOINT, Names.Kind.READY)
+        scope.names()
+                .resolveAll(fields.list("before"), Names.Kind.JOINT, Names.Kind.READY)
                 .forEach(then -> precedences.add(new Precedence(id, then, "written with " + id)));
         Joint joint = new Joint(id, name, kind, between, hang, freedom, work, makeup);
         crackLoose.read(fields, joint, holding).ifPresent(ready::add);
@@ -76,15 +78,19 @@ final class JointReader {
 
     private List<String> between(Fields fields, String id) {
         List<String> between = fields.need("between").isPresent() ? scope.parts(fields, "between") : List.of();
-        if (fields.has("between") && between.size() == 1 && fields.list("between").size() < 2) {
+        if (fields.has("between")
+                && between.size() == 1
+                && fields.list("between").size() < 2) {
             problems.fault(fields.at("between"), "the joint " + id + " holds only one part", "name two or more parts");
         }
         return between;
     }
 
     private JointKind kind(Fields fields, List<Fastener> fasteners) {
-        List<String> words = Arrays.stream(JointKind.values()).map(JointKind::word).toList();
-        String fallback = fasteners.isEmpty() ? "" : usual(fasteners.get(0).kind()).word();
+        List<String> words =
+                Arrays.stream(JointKind.values()).map(JointKind::word).toList();
+        String fallback =
+                fasteners.isEmpty() ? "" : usual(fasteners.get(0).kind()).word();
         if (fasteners.isEmpty() && !fields.has("kind")) {
             problems.fault(
                     fields.node(),
@@ -97,7 +103,10 @@ final class JointReader {
                 .findFirst()
                 .orElse(JointKind.BOLTED);
         if (kind == JointKind.BOLTED && fasteners.isEmpty() && fields.has("kind") && !fields.has("undo")) {
-            problems.fault(fields.at("kind"), "a bolted joint without fasteners", "add fasteners, or the time to undo it as undo");
+            problems.fault(
+                    fields.at("kind"),
+                    "a bolted joint without fasteners",
+                    "add fasteners, or the time to undo it as undo");
         }
         return kind;
     }
@@ -115,13 +124,20 @@ final class JointReader {
     private Optional<Joint.Hang> hang(Fields fields) {
         boolean flexible = fields.yes("flexible");
         boolean isShort = fields.yes("short");
-        Optional<String> strap = fields.take("strap").flatMap(node -> scope.names().resolveOne(node, Names.Kind.READY));
+        Optional<String> strap =
+                fields.take("strap").flatMap(node -> scope.names().resolveOne(node, Names.Kind.READY));
         Optional<Quantities.Measure> holds = fields.measure("holds", QuantityKind.MASS, HOLDS);
         if (fields.has("flexible") && !flexible && (isShort || fields.has("strap") || fields.has("holds"))) {
-            problems.fault(fields.at("flexible"), "a joint that is not flexible, but something may hang on it", "flexible: true, or take holds, short and strap out");
+            problems.fault(
+                    fields.at("flexible"),
+                    "a joint that is not flexible, but something may hang on it",
+                    "flexible: true, or take holds, short and strap out");
         }
         if (isShort && fields.has("holds")) {
-            problems.fault(fields.at("short"), "short and holds together", "a short joint holds nothing; take one of them out");
+            problems.fault(
+                    fields.at("short"),
+                    "short and holds together",
+                    "a short joint holds nothing; take one of them out");
         }
         if (!flexible && !isShort && !fields.has("strap") && !fields.has("holds")) {
             return Optional.empty();
@@ -142,7 +158,10 @@ final class JointReader {
                             .filter(alternative -> !alternative.isEmpty())
                             .toList();
                     if (hold.has("tool") == hold.has("intact")) {
-                        problems.fault(node, "hold needs a tool or what must be intact, one of them", "hold: { tool: NAME } or { intact: [joint] }");
+                        problems.fault(
+                                node,
+                                "hold needs a tool or what must be intact, one of them",
+                                "hold: { tool: NAME } or { intact: [joint] }");
                     }
                     hold.close();
                     return new Holding(new Joint.Hold(alternatives), tool);
@@ -185,15 +204,23 @@ final class JointReader {
 
     private Joint.Work work(Fields fields, JointKind kind, List<Fastener> fasteners, List<String> tools) {
         if (fields.has("tools") && fields.has("only_tools")) {
-            problems.fault(fields.at("only_tools"), "tools and only_tools together", "only_tools replaces all others; take tools out");
+            problems.fault(
+                    fields.at("only_tools"),
+                    "tools and only_tools together",
+                    "only_tools replaces all others; take tools out");
         }
         double difficulty = fields.number("difficulty", 0.1, 20).orElse(1);
         if (fields.has("difficulty") && fields.has("undo")) {
-            problems.warning(fields.at("difficulty"), "difficulty says nothing beside undo", "it multiplies the default time only");
+            problems.warning(
+                    fields.at("difficulty"),
+                    "difficulty says nothing beside undo",
+                    "it multiplies the default time only");
         }
         long usual = fasteners.isEmpty()
                 ? kind.seconds()
-                : fasteners.stream().mapToLong(fastener -> fastener.kind().seconds()).sum();
+                : fasteners.stream()
+                        .mapToLong(fastener -> fastener.kind().seconds())
+                        .sum();
         long undo = fields.seconds("undo", Scope.WORK_TIME).orElse(Math.round(usual * difficulty));
         long build = fields.seconds("build", Scope.WORK_TIME).orElse(Math.round(undo * BUILD_SHARE));
         return new Joint.Work(
@@ -254,7 +281,9 @@ final class JointReader {
     private Optional<Makeup.Sealant> sealant(Fields fields) {
         return fields.take("sealant").map(node -> {
             Fields sealant = scope.fields(node, "sealant");
-            String spec = sealant.need("spec").flatMap(value -> Fields.textOf(value, problems)).orElse("");
+            String spec = sealant.need("spec")
+                    .flatMap(value -> Fields.textOf(value, problems))
+                    .orElse("");
             Makeup.Sealant result = new Makeup.Sealant(
                     spec,
                     sealant.seconds("open", Scope.LONG_TIME).orElse(0L),

@@ -120,9 +120,15 @@ final class JsonPieces {
 
     /** One fastener with its place, {@code [x, y]} in millimetres or null. */
     static ObjectNode fastener(Fastener fastener) {
-        ObjectNode object = object().put("id", fastener.id()).put("kind", fastener.kind().word());
+        ObjectNode object =
+                object().put("id", fastener.id()).put("kind", fastener.kind().word());
         putText(object, "thread", fastener.thread());
-        putNumber(object, "length", fastener.length().map(length -> OptionalDouble.of(length.millimetres())).orElse(OptionalDouble.empty()));
+        putNumber(
+                object,
+                "length",
+                fastener.length()
+                        .map(length -> OptionalDouble.of(length.millimetres()))
+                        .orElse(OptionalDouble.empty()));
         OptionalDouble x_mm = fastener.place().x_mm();
         OptionalDouble y_mm = fastener.place().y_mm();
         if (x_mm.isPresent() && y_mm.isPresent()) {

@@ -152,7 +152,8 @@ final class Names {
     Optional<String> resolveOne(Node node, Kind first, Kind... more) {
         List<String> found = resolve(node, first, more);
         if (found.size() > 1) {
-            problems.fault(node, Wording.shown(Fields.textOf(node, problems).orElse("")) + " means several", "name one");
+            problems.fault(
+                    node, Wording.shown(Fields.textOf(node, problems).orElse("")) + " means several", "name one");
             return Optional.empty();
         }
         return found.stream().findFirst();
@@ -184,7 +185,9 @@ final class Names {
             Pattern pattern = Pattern.compile(regex);
             List<String> found = new ArrayList<>();
             for (Kind kind : kinds) {
-                of(kind).keySet().stream().filter(id -> pattern.matcher(id).matches()).forEach(found::add);
+                of(kind).keySet().stream()
+                        .filter(id -> pattern.matcher(id).matches())
+                        .forEach(found::add);
             }
             return List.copyOf(found);
         });

@@ -27,8 +27,7 @@ final class PartReader {
         scope.names().place(Names.Kind.PART, id, "lift", fields.at("lift"));
         String name = fields.text("name", Scope.nameOf(id));
         Optional<Mass> mass = fields.mass("mass", MASS);
-        Part part = new Part(
-                id, name, fields.text("group", ""), mass, conditions.read(fields, "lift"), care(fields));
+        Part part = new Part(id, name, fields.text("group", ""), mass, conditions.read(fields, "lift"), care(fields));
         fields.close();
         return part;
     }
@@ -52,8 +51,11 @@ final class PartReader {
             if (KEEP.contains(word)) {
                 keep.add(word);
             } else {
-                scope.problems().fault(
-                        node, Wording.shown(word) + " is not known as keep", "one of: " + String.join(", ", KEEP));
+                scope.problems()
+                        .fault(
+                                node,
+                                Wording.shown(word) + " is not known as keep",
+                                "one of: " + String.join(", ", KEEP));
             }
         }
         return keep;

@@ -19,7 +19,14 @@ import java.util.stream.IntStream;
  */
 final class Patterns {
     static final List<String> NAMES = List.of(
-            "cross", "spiral-out", "ends-in", "in-line", "cross-reversed", "spiral-out-reversed", "ends-in-reversed", "in-line-reversed");
+            "cross",
+            "spiral-out",
+            "ends-in",
+            "in-line",
+            "cross-reversed",
+            "spiral-out-reversed",
+            "ends-in-reversed",
+            "in-line-reversed");
 
     /** Distances that differ by less than this share belong to one ring. */
     private static final double RING = 0.15;
@@ -56,12 +63,11 @@ final class Patterns {
         return order.stream().map(index -> index + 1).toList();
     }
 
+    /** The mean of the places: the centre of a bolt circle, whatever the number of bolts. */
     private static Spot middle(List<Spot> spots) {
-        double left = spots.stream().mapToDouble(Spot::x_mm).min().orElse(0);
-        double right = spots.stream().mapToDouble(Spot::x_mm).max().orElse(0);
-        double low = spots.stream().mapToDouble(Spot::y_mm).min().orElse(0);
-        double high = spots.stream().mapToDouble(Spot::y_mm).max().orElse(0);
-        return new Spot((left + right) / 2, (low + high) / 2);
+        return new Spot(
+                spots.stream().mapToDouble(Spot::x_mm).average().orElse(0),
+                spots.stream().mapToDouble(Spot::y_mm).average().orElse(0));
     }
 
     private static double[] fromMiddle(List<Spot> spots) {
@@ -71,10 +77,17 @@ final class Patterns {
 
     private static double[] alongExtent(List<Spot> spots) {
         Spot middle = middle(spots);
-        double width = spots.stream().mapToDouble(spot -> Math.abs(spot.x_mm - middle.x_mm)).max().orElse(0);
-        double height = spots.stream().mapToDouble(spot -> Math.abs(spot.y_mm - middle.y_mm)).max().orElse(0);
+        double width = spots.stream()
+                .mapToDouble(spot -> Math.abs(spot.x_mm - middle.x_mm))
+                .max()
+                .orElse(0);
+        double height = spots.stream()
+                .mapToDouble(spot -> Math.abs(spot.y_mm - middle.y_mm))
+                .max()
+                .orElse(0);
         return spots.stream()
-                .mapToDouble(spot -> width >= height ? Math.abs(spot.x_mm - middle.x_mm) : Math.abs(spot.y_mm - middle.y_mm))
+                .mapToDouble(
+                        spot -> width >= height ? Math.abs(spot.x_mm - middle.x_mm) : Math.abs(spot.y_mm - middle.y_mm))
                 .toArray();
     }
 
@@ -115,7 +128,8 @@ final class Patterns {
         Spot from = spots.get(last);
         if (!round) {
             return left.stream()
-                    .max(Comparator.comparingDouble((Integer index) -> Math.rint(from.distance(spots.get(index)) * 1000))
+                    .max(Comparator.comparingDouble(
+                                    (Integer index) -> Math.rint(from.distance(spots.get(index)) * 1000))
                             .thenComparing(Comparator.reverseOrder()))
                     .orElseThrow();
         }

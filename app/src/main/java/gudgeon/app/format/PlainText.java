@@ -96,12 +96,14 @@ final class PlainText {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             boolean control = c < 0x20 && c != '\t' && c != '\n' && c != '\r';
-            boolean strange = control || c == 0x7F || (c >= 0x80 && c < 0xA0 && c != 0x85) || c >= 0xFFFE || c == 0xFEFF;
+            boolean strange =
+                    control || c == 0x7F || (c >= 0x80 && c < 0xA0 && c != 0x85) || c >= 0xFFFE || c == 0xFEFF;
             if (strange) {
                 String what = c == 0
                         ? "a zero byte: this is a binary file, or text saved as UTF-16"
                         : String.format("the control character U+%04X does not belong in text", (int) c);
-                problems.add(Severity.FAULT, lineOf(text, i), columnOf(text, i), what, "an engine file is plain UTF-8 text");
+                problems.add(
+                        Severity.FAULT, lineOf(text, i), columnOf(text, i), what, "an engine file is plain UTF-8 text");
                 return true;
             }
         }

@@ -71,7 +71,8 @@ final class Problems {
         List<Problem> sorted = new ArrayList<>(found);
         sorted.sort(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column));
         if (anyFault() && sorted.stream().noneMatch(problem -> problem.severity() == Severity.FAULT)) {
-            sorted.add(new Problem(file, 0, 0, Severity.FAULT, "there are faults beside the first " + MOST + " warnings", ""));
+            sorted.add(new Problem(
+                    file, 0, 0, Severity.FAULT, "there are faults beside the first " + MOST + " warnings", ""));
         }
         if (unlisted > 0) {
             sorted.add(new Problem(file, 0, 0, Severity.REMARK, unlisted + " more problems are not listed", ""));

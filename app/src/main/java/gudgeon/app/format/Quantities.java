@@ -14,7 +14,8 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
  * decimal comma is refused.
  */
 final class Quantities {
-    private static final Pattern NUMBER_AND_UNIT = Pattern.compile("([+-]?(?:\\d{1,12}(?:\\.\\d{0,12})?|\\.\\d{1,12}))\\s*(.*)");
+    private static final Pattern NUMBER_AND_UNIT =
+            Pattern.compile("([+-]?(?:\\d{1,12}(?:\\.\\d{0,12})?|\\.\\d{1,12}))\\s*(.*)");
     private static final Pattern COMMA = Pattern.compile("[+-]?\\d+,\\d+.*");
     private static final int LONGEST = 40;
 
@@ -45,7 +46,8 @@ final class Quantities {
         if (measure.isPresent()) {
             double value = measure.get().value();
             if (value < range.from() || value > range.to()) {
-                problems.fault(node, Wording.shown(scalar.getValue()) + " is not a plausible value here", range.words());
+                problems.fault(
+                        node, Wording.shown(scalar.getValue()) + " is not a plausible value here", range.words());
                 return Optional.empty();
             }
         }

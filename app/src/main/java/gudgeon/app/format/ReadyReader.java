@@ -36,7 +36,8 @@ final class ReadyReader {
         fields.has("each");
         scope.names().place(Names.Kind.READY, id, "needs", fields.at("needs"));
         scope.names().place(Names.Kind.READY, id, "access", fields.at("access"));
-        scope.names().resolveAll(fields.list("before"), Names.Kind.JOINT, Names.Kind.READY)
+        scope.names()
+                .resolveAll(fields.list("before"), Names.Kind.JOINT, Names.Kind.READY)
                 .forEach(then -> precedences.add(new Precedence(id, then, "written with " + id)));
         String name = fields.text("name", Scope.nameOf(id));
         Ready ready = new Ready(

@@ -53,10 +53,11 @@ final class Spends {
                 }
             }
             if (specs.size() != 1) {
-                scope.problems().fault(
-                        entry,
-                        specs.isEmpty() ? "a seal that is not described" : "two seals in one entry",
-                        "write one of gasket, o-ring, washer, seal with what to buy");
+                scope.problems()
+                        .fault(
+                                entry,
+                                specs.isEmpty() ? "a seal that is not described" : "two seals in one entry",
+                                "write one of gasket, o-ring, washer, seal with what to buy");
             }
             boolean once = seal.yes("once");
             int count = seal.whole("count", 1, 1, MOST);

@@ -15,16 +15,32 @@ import java.util.regex.Pattern;
  * @param pitch_mm pitch
  */
 record ThreadSize(double diameter_mm, double pitch_mm) {
-    private static final Pattern METRIC = Pattern.compile("M(\\d{1,3}(?:\\.\\d)?)(?:\\s?[x×]\\s?(\\d(?:\\.\\d{1,2})?))?( LH)?");
+    private static final Pattern METRIC =
+            Pattern.compile("M(\\d{1,3}(?:\\.\\d)?)(?:\\s?[x×]\\s?(\\d(?:\\.\\d{1,2})?))?( LH)?");
     private static final double NUT_FACTOR = 0.2;
     private static final Map<String, Double> COARSE_mm = Map.ofEntries(
-            Map.entry("2", 0.4), Map.entry("2.5", 0.45), Map.entry("3", 0.5), Map.entry("3.5", 0.6),
-            Map.entry("4", 0.7), Map.entry("5", 0.8), Map.entry("6", 1.0), Map.entry("7", 1.0),
-            Map.entry("8", 1.25), Map.entry("10", 1.5), Map.entry("12", 1.75), Map.entry("14", 2.0),
-            Map.entry("16", 2.0), Map.entry("18", 2.5), Map.entry("20", 2.5), Map.entry("22", 2.5),
-            Map.entry("24", 3.0), Map.entry("27", 3.0), Map.entry("30", 3.5));
+            Map.entry("2", 0.4),
+            Map.entry("2.5", 0.45),
+            Map.entry("3", 0.5),
+            Map.entry("3.5", 0.6),
+            Map.entry("4", 0.7),
+            Map.entry("5", 0.8),
+            Map.entry("6", 1.0),
+            Map.entry("7", 1.0),
+            Map.entry("8", 1.25),
+            Map.entry("10", 1.5),
+            Map.entry("12", 1.75),
+            Map.entry("14", 2.0),
+            Map.entry("16", 2.0),
+            Map.entry("18", 2.5),
+            Map.entry("20", 2.5),
+            Map.entry("22", 2.5),
+            Map.entry("24", 3.0),
+            Map.entry("27", 3.0),
+            Map.entry("30", 3.5));
     private static final Map<String, Double> PROOF_MPa = Map.of(
-            "4.6", 225.0, "4.8", 310.0, "5.6", 280.0, "5.8", 380.0, "6.8", 440.0, "8.8", 600.0, "9.8", 650.0, "10.9", 830.0, "12.9", 970.0);
+            "4.6", 225.0, "4.8", 310.0, "5.6", 280.0, "5.8", 380.0, "6.8", 440.0, "8.8", 600.0, "9.8", 650.0, "10.9",
+            830.0, "12.9", 970.0);
 
     /** The size of a metric thread; empty for other threads, or when a pitch is neither written nor of the coarse series. */
     static Optional<ThreadSize> find(String thread) {

@@ -93,7 +93,8 @@ final class Tightening {
             problems.warning(
                     stage.at("torque"),
                     torque.typed() + " is much for an " + fastener.thread() + " of class " + fastener.grade(),
-                    "its proof load is reached at about " + rounded(own_Nm.get()) + " N·m (typical estimate). Check torque and class");
+                    "its proof load is reached at about " + rounded(own_Nm.get())
+                            + " N·m (typical estimate). Check torque and class");
         }
     }
 

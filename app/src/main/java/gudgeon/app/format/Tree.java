@@ -55,7 +55,8 @@ final class Tree {
                 return Optional.empty();
             }
             if (!(root.get() instanceof MappingNode mapping)) {
-                problems.fault(root.get(), "the file is not a list of keys", "start it with 'format: 1', then 'engine:'");
+                problems.fault(
+                        root.get(), "the file is not a list of keys", "start it with 'format: 1', then 'engine:'");
                 return Optional.empty();
             }
             repeatedKeys(mapping, problems);
@@ -66,7 +67,8 @@ final class Tree {
             problems.fault(e.getProblemMark().or(e::getContextMark), Wording.ofYaml(e), Wording.adviceOfYaml(e));
             return Optional.empty();
         } catch (YamlEngineException e) {
-            problems.add(Severity.FAULT, 0, 0, "this is not YAML: " + Wording.firstLine(String.valueOf(e.getMessage())), "");
+            problems.add(
+                    Severity.FAULT, 0, 0, "this is not YAML: " + Wording.firstLine(String.valueOf(e.getMessage())), "");
             return Optional.empty();
         }
     }
@@ -127,10 +129,16 @@ final class Tree {
                 refuse(event, "a second document starts here", "an engine file is one document; take the --- out");
             }
             if (event instanceof CollectionStartEvent && depth == MOST_DEPTH) {
-                refuse(event, "nested more than " + MOST_DEPTH + " levels deep", "an engine file needs about eight levels");
+                refuse(
+                        event,
+                        "nested more than " + MOST_DEPTH + " levels deep",
+                        "an engine file needs about eight levels");
             }
             if (events > MOST_EVENTS) {
-                refuse(event, "more keys and values than are read", "an engine file has some ten thousand. Maybe it is another file?");
+                refuse(
+                        event,
+                        "more keys and values than are read",
+                        "an engine file has some ten thousand. Maybe it is another file?");
             }
             if (event instanceof NodeEvent node && !plainNode(node, problems)) {
                 throw new Refused();
@@ -151,17 +159,22 @@ final class Tree {
             return false;
         }
         if (node.getAnchor().isPresent()) {
-            problems.fault(at, "an anchor (&name)", "anchors and aliases are not used in engine files; write it out, or use 'each'");
+            problems.fault(
+                    at,
+                    "an anchor (&name)",
+                    "anchors and aliases are not used in engine files; write it out, or use 'each'");
             return false;
         }
-        Optional<String> tag =
-                switch (node) {
-                    case ScalarEvent scalar -> scalar.getTag();
-                    case CollectionStartEvent start -> start.getTag();
-                    default -> Optional.empty();
-                };
+        Optional<String> tag = switch (node) {
+            case ScalarEvent scalar -> scalar.getTag();
+            case CollectionStartEvent start -> start.getTag();
+            default -> Optional.empty();
+        };
         if (tag.isPresent()) {
-            problems.fault(at, "a YAML tag (" + Wording.shown(tag.get()) + ")", "tags are not used in engine files; take it out");
+            problems.fault(
+                    at,
+                    "a YAML tag (" + Wording.shown(tag.get()) + ")",
+                    "tags are not used in engine files; take it out");
             return false;
         }
         return true;
@@ -194,7 +207,8 @@ final class Tree {
             problems.fault(
                     key,
                     "the key " + Wording.shown(scalar.getValue()) + " stands twice, in line "
-                            + Problems.line(earlier.getStartMark()) + " and in line " + Problems.line(key.getStartMark()),
+                            + Problems.line(earlier.getStartMark()) + " and in line "
+                            + Problems.line(key.getStartMark()),
                     "keep one of them");
         }
     }

@@ -107,7 +107,8 @@ final class UnitWords {
         for (String kgm : new String[] {"kgm", "mkg", "kgcm"}) {
             map.put(kgm, "a torque by weight? Write kgf·m, or better N·m");
         }
-        for (String measure : new String[] {"pint", "pints", "pt", "gal", "gallon", "gallons", "quart", "quarts", "qt", "floz"}) {
+        for (String measure :
+                new String[] {"pint", "pints", "pt", "gal", "gallon", "gallons", "quart", "quarts", "qt", "floz"}) {
             map.put(measure, "of the UK or of the US? They differ by a fifth; write litres");
         }
         map.put("oz", "a mass (write g) or a volume (write ml)?");

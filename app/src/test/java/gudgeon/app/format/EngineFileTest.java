@@ -18,8 +18,7 @@ import org.junit.jupiter.api.Test;
 
 /** Good files: what is read, and what is derived, against values worked out by hand from docs/engine-file.md. */
 class EngineFileTest {
-    private static final String HEAD =
-            """
+    private static final String HEAD = """
             format: 1
             engine: { id: test, name: Test, base: stand, cylinders: 2 }
             zones: { top: {}, underneath: { go: 6 min, back: 3 min } }
@@ -28,13 +27,13 @@ class EngineFileTest {
     static Engine sound(String text) {
         Reading reading = EngineFile.read("test.yaml", text.getBytes(StandardCharsets.UTF_8));
         if (reading instanceof Reading.Faulty faulty) {
-            throw new AssertionError(String.join("\n", faulty.problems().stream().map(Problem::text).toList()));
+            throw new AssertionError(String.join(
+                    "\n", faulty.problems().stream().map(Problem::text).toList()));
         }
         return ((Reading.Sound) reading).engine();
     }
 
-    private static final String SMALL = HEAD
-            + """
+    private static final String SMALL = HEAD + """
             circuits:
               oil: { fluid: engine oil, capacity: 600 ml, drains: [{ joint: plug, height: -40 mm, spec: copper washer }] }
             parts:
@@ -71,13 +70,16 @@ class EngineFileTest {
         assertThat(engine.parts().stream().map(part -> part.id()))
                 .containsExactly("stand", "case", "head", "plug-body", "cap-1", "cap-2", "wheel");
         // 2.5 lb at 0.45359237 kg (international pound)
-        assertThat(engine.part("head").massKilograms()).isEqualTo(1.133980925, org.assertj.core.api.Assertions.within(1e-12));
+        assertThat(engine.part("head").massKilograms())
+                .isEqualTo(1.133980925, org.assertj.core.api.Assertions.within(1e-12));
         assertThat(engine.part("head").mass().orElseThrow().typed()).isEqualTo("2.5 lb");
         assertThat(engine.part("case").name()).isEqualTo("Case");
         assertThat(engine.workplace().startZone()).isEqualTo("top");
-        assertThat(engine.workplace().zones().stream().map(zone -> zone.id())).containsExactly("top", "underneath", "bench");
+        assertThat(engine.workplace().zones().stream().map(zone -> zone.id()))
+                .containsExactly("top", "underneath", "bench");
         assertThat(engine.zone("underneath").goSeconds()).isEqualTo(360);
-        assertThat(engine.workplace().waysOfLifting().stream().map(way -> way.limitKilograms())).containsExactly(25.0, 50.0, 500.0);
+        assertThat(engine.workplace().waysOfLifting().stream().map(way -> way.limitKilograms()))
+                .containsExactly(25.0, 50.0, 500.0);
         assertThat(engine.identity().sha256()).hasSize(64).matches("[0-9a-f]+");
     }
 
@@ -110,10 +112,12 @@ class EngineFileTest {
         assertThat(engine.joint("plug").freedom().drains()).containsExactly("oil");
         assertThat(engine.circuit("oil").drains()).containsExactly("drain-plug");
         Ready crack = engine.ready("crack-wheel-nut");
-        assertThat(crack.effect().hold().alternatives()).containsExactly(List.of("head-nuts"), List.of("cap-screws-1", "cap-screws-2"));
+        assertThat(crack.effect().hold().alternatives())
+                .containsExactly(List.of("head-nuts"), List.of("cap-screws-1", "cap-screws-2"));
         assertThat(engine.joint("wheel-nut").freedom().hold()).isEqualTo(Joint.Hold.NONE);
         assertThat(engine.joint("wheel-nut").freedom().needs()).containsExactly("crack-wheel-nut");
-        assertThat(engine.joint("wheel-nut").makeup().fasteners().getFirst().thread()).isEqualTo("M12x1.25 LH");
+        assertThat(engine.joint("wheel-nut").makeup().fasteners().getFirst().thread())
+                .isEqualTo("M12x1.25 LH");
     }
 
     @Test
@@ -135,13 +139,14 @@ class EngineFileTest {
                         "cap-screws-1 < drain-plug",
                         "cap-screws-2 < head-nuts",
                         "cap-screws-2 < drain-plug");
-        assertThat(sound(SMALL).rules().precedences()).extracting(Precedence::why).contains(WarmFirst.BEFORE_COLD, WarmFirst.BEFORE_DRAIN);
+        assertThat(sound(SMALL).rules().precedences())
+                .extracting(Precedence::why)
+                .contains(WarmFirst.BEFORE_COLD, WarmFirst.BEFORE_DRAIN);
     }
 
     @Test
     void aFlexibleJointHoldsThreeKilogramsUnlessItSaysOtherwise() {
-        String file = HEAD
-                + """
+        String file = HEAD + """
                 parts: { stand: {mass: 9 kg}, a: {mass: 1 kg}, b: {mass: 1 kg}, c: {mass: 1 kg} }
                 joints:
                   one: { between: [stand, a], fasteners: [{ kind: worm clip }], flexible: true }
@@ -154,5 +159,41 @@ class EngineFileTest {
         assertThat(engine.joint("two").hang()).contains(new Joint.Hang(0, java.util.Optional.empty()));
         assertThat(engine.joint("three").hang()).contains(new Joint.Hang(0.5, java.util.Optional.empty()));
         assertThat(engine.joint("three").work().undo().fastenerSeconds()).isEqualTo(JointKind.SNAP.seconds());
+    }
+
+    private static List<String> remarks(String text) {
+        Reading reading = EngineFile.read("test.yaml", text.getBytes(StandardCharsets.UTF_8));
+        assertThat(reading).isInstanceOf(Reading.Sound.class);
+        return ((Reading.Sound) reading).remarks().stream().map(Problem::text).toList();
+    }
+
+    @Test
+    void warnsAndRemarksWithoutRefusing() {
+        String file = HEAD + """
+                circuits: { coolant: { fluid: coolant }, gas: { kind: refrigerant } }
+                parts:
+                  stand: {mass: 9 kg}
+                  a: {mass: 1 kg, lift: [b]}
+                  b: {mass: 1 kg, lift: [a]}
+                  c: {}
+                  d: {mass: 1 kg}
+                joints:
+                  one: { between: [stand, a], kind: slide, opens: [coolant] }
+                  two: { between: [stand, b], kind: slide }
+                  three: { between: [stand, c], fasteners: [{ kind: bolt, thread: M6, class: 4.6 }], tighten: [{ torque: 12 N·m, thread: dry }] }
+                  four: { between: [stand, d], kind: snap, opens: [gas] }
+                order:
+                  - { first: one, then: two, why: for the test }
+                  - { first: two, then: one, why: for the test }
+                """;
+        assertThat(remarks(file))
+                .containsExactly(
+                        "test.yaml:4:13: warning: the circuit coolant is opened, but nothing drains it or makes it safe; add drains or make_safe",
+                        "test.yaml:7:19: remark: these parts wait for each other and leave together or not at all: a, b",
+                        "test.yaml:9:3: warning: the part c has no mass and counts as more than one person can lift; add mass; an estimate is better than none",
+                        "test.yaml:10:3: remark: the part d comes off only by licensed practice",
+                        "test.yaml:12:3: warning: each of these has to come before the other: one, two; no plan can have all of them; check order, before, and warm against cold",
+                        "test.yaml:14:98: warning: 12 N·m is much for an M6 of class 4.6; its proof load is reached at about 5.4 N·m (typical estimate). Check torque and class");
+        assertThat(sound(file).joint("four").freedom().licensed()).isTrue();
     }
 }
