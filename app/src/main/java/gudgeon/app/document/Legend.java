@@ -35,7 +35,7 @@ final class Legend {
         add(entries, any(laidOut, DrawnEngine.State.GROUPED), "several parts that stay", Legend::grouped);
         add(
                 entries,
-                laidOut.boxes().stream().anyMatch(placed -> placed.box().shape() == DrawnEngine.Shape.PIPE),
+                laidOut.boxes().stream().anyMatch(placed -> pipe(placed.box())),
                 "hose, pipe, loom",
                 Legend::pipe);
         add(entries, true, "stays put", Legend::base);
@@ -51,6 +51,8 @@ final class Legend {
                 laidOut.boxes().stream().anyMatch(placed -> placed.box().shape() == DrawnEngine.Shape.KNOT),
                 "joint of three parts or more",
                 Legend::knot);
+        add(entries, !laidOut.frames().isEmpty(), "joined to a part of another panel", (out, x, y) ->
+                out.text("reference", x, y + 14, "to ..."));
         add(entries, plan, "step that undoes a joint", (out, x, y) ->
                 DrawingStrokes.number(out, "tag", "number", "12", x + SWATCH / 2, y + 2.5));
         add(entries, plan, "step that lifts a part", (out, x, y) ->
@@ -66,7 +68,14 @@ final class Legend {
 
     private static boolean any(LaidOut laidOut, DrawnEngine.State state) {
         return laidOut.boxes().stream()
-                .anyMatch(placed -> placed.box().state() == state && placed.box().shape() != DrawnEngine.Shape.KNOT);
+                .map(LaidOut.Placed::box)
+                .anyMatch(box -> box.state() == state && box.shape() != DrawnEngine.Shape.KNOT
+                        || box.entries().stream().anyMatch(entry -> entry.state() == state));
+    }
+
+    private static boolean pipe(DrawnEngine.Box box) {
+        return box.shape() == DrawnEngine.Shape.PIPE
+                || box.entries().stream().anyMatch(entry -> entry.shape() == DrawnEngine.Shape.PIPE);
     }
 
     private static boolean solid(DrawnEngine.Line line) {
@@ -125,7 +134,7 @@ final class Legend {
 
     private static void base(SvgText out, double x, double y) {
         out.rect("base", x + 1, y, SWATCH - 2, 11);
-        DrawingStrokes.ground(out, x + 1, y + 11, SWATCH - 2);
+        BoxStrokes.ground(out, x + 1, y + 11, SWATCH - 2);
     }
 
     private static void knot(SvgText out, double x, double y) {
