@@ -16,15 +16,16 @@ final class BoxStrokes {
             case ASIDE -> "aside";
             case GROUPED -> "group";
         };
+        double head = box.base() ? body.height() : headOf(body);
         if (box.state() == DrawnEngine.State.OFF) {
             out.rect("patch", body.x(), body.y(), body.width(), body.height());
+            out.rect("hatched", body.x(), body.y(), body.width(), head);
         }
         out.rect(style, body.x(), body.y(), body.width(), body.height());
         if (box.state() == DrawnEngine.State.GROUPED) {
             out.rect("group", body.x() + 3, body.y() + 3, body.width() - 6, body.height() - 6);
         }
         boolean aside = box.state() == DrawnEngine.State.ASIDE;
-        double head = box.base() ? body.height() : BoxSize.of(box).head();
         double textHeight = head - (aside ? 16 : 0);
         String name = box.state() == DrawnEngine.State.TARGET || box.base() ? "goal-name" : "name";
         rows(out, box, body.x() + body.width() / 2, body.y() + textHeight / 2, BoxSize.ROW, name);
@@ -55,16 +56,21 @@ final class BoxStrokes {
         double x = body.x();
         double y = body.y();
         out.rect("patch", x, y, body.width(), body.height());
+        double head = headOf(body);
         if (body.box().state() == DrawnEngine.State.OFF) {
-            out.rect("hatched", x, y, body.width(), body.height());
+            out.rect("hatched", x, y, body.width(), head);
         }
         out.path(
                 "rules",
                 "M" + SvgText.n(x) + " " + SvgText.n(y) + "h" + SvgText.n(body.width()) + "M" + SvgText.n(x) + " "
                         + SvgText.n(y + body.height()) + "h" + SvgText.n(body.width()));
-        double head = BoxSize.of(body.box()).head();
         rows(out, body.box(), x + body.width() / 2, y + head / 2, BoxSize.PIPE_ROW, "pipe-name");
         references(out, body, head);
+    }
+
+    /** Height of the part with the name; the whole box when nothing stands below it. */
+    private static double headOf(LaidOut.Placed body) {
+        return body.box().references().isEmpty() ? body.height() : BoxSize.of(body.box()).head();
     }
 
     /** Joints to other panels, below the name. */
@@ -74,7 +80,6 @@ final class BoxStrokes {
             return;
         }
         double y = body.y() + head;
-        out.rect("reference-ground", body.x() + 2, y, body.width() - 4, body.height() - head - 2);
         out.path("row", "M" + SvgText.n(body.x() + 2) + " " + SvgText.n(y) + "h" + SvgText.n(body.width() - 4));
         y += 3;
         for (DrawnEngine.Reference reference : references) {

@@ -166,22 +166,27 @@ public final class BuildWords {
         if (joint.makeup().fasteners().isEmpty()) {
             return without(joint);
         }
-        String pushed = joint.kind() == JointKind.HOSE_CLIP ? "Push the hose on and fit the " : "Run in and snug the ";
-        return pushed + StepWords.counted(joint) + ", " + names.between(joint);
+        if (joint.kind() == JointKind.HOSE_CLIP) {
+            return "Push the " + names.part(joint.between().getFirst()) + " onto the " + names.others(joint) + " and fit the "
+                    + StepWords.counted(joint);
+        }
+        return "Run in and snug the " + StepWords.counted(joint) + ", " + names.between(joint);
     }
 
     private String without(Joint joint) {
         String to = names.between(joint);
+        String first = "the " + names.part(joint.between().getFirst());
+        String others = "the " + names.others(joint);
         return switch (joint.kind()) {
             case BOLTED, UNION_NUT, BANJO -> "Join and snug, " + to;
-            case HOSE_CLIP -> "Push the hose on and fit the clip, " + to;
-            case PRESS_FIT -> "Press in, " + to;
-            case SNAP -> "Clip on, " + to;
+            case HOSE_CLIP -> "Push " + first + " onto " + others + " and fit the clip";
+            case PRESS_FIT -> "Press " + first + " and " + others + " together";
+            case SNAP -> "Clip " + first + " to " + others;
             case SEALANT -> "Bring together on the fresh sealant, " + to;
-            case PLUG -> "Plug in until it clicks, " + to;
+            case PLUG -> "Plug " + first + " into " + others + " until it clicks";
             case CLAMP -> "Fit the clamp, " + to;
-            case SLIDE -> "Slide on, " + to;
-            case BELT -> "Put the belt on, " + to;
+            case SLIDE -> "Slide " + first + " onto " + others;
+            case BELT -> "Put " + first + " on " + others;
         };
     }
 

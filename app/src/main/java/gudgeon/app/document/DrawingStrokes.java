@@ -81,7 +81,8 @@ final class DrawingStrokes {
         }
         String tag = box.label().tag();
         if (!tag.isEmpty() && box.shape() != DrawnEngine.Shape.KNOT) {
-            number(out, "lift", "lift-number", tag, placed.x() + BoxSize.tag(tag) / 2, placed.y() - TAG_HEIGHT + 5);
+            double above = box.shape() == DrawnEngine.Shape.PIPE ? TAG_HEIGHT : TAG_HEIGHT - 5;
+            number(out, "lift", "lift-number", tag, placed.x() + BoxSize.tag(tag) / 2, placed.y() - above);
         }
         out.line("</g>");
     }

@@ -29,7 +29,7 @@ final class Legend {
         List<Entry> entries = new ArrayList<>();
         boolean plan = !marks.hasNone();
         add(entries, any(laidOut, DrawnEngine.State.TARGET), "the goal", box("goal"));
-        add(entries, any(laidOut, DrawnEngine.State.OFF), "comes off", box("off"));
+        add(entries, any(laidOut, DrawnEngine.State.OFF), "comes off", Legend::off);
         add(entries, any(laidOut, DrawnEngine.State.ASIDE), "set aside, still hanging on it", Legend::aside);
         add(entries, true, plan ? "stays in place" : "part", box("part"));
         add(entries, any(laidOut, DrawnEngine.State.GROUPED), "several parts that stay", Legend::grouped);
@@ -115,6 +115,11 @@ final class Legend {
 
     private static Sign line(String style) {
         return (out, x, y) -> out.path(style, "M" + SvgText.n(x) + " " + SvgText.n(y + 10) + "h" + SvgText.n(SWATCH));
+    }
+
+    private static void off(SvgText out, double x, double y) {
+        out.rect("hatched", x + 1, y + 1, SWATCH - 2, 18);
+        out.rect("off", x + 1, y + 1, SWATCH - 2, 18);
     }
 
     private static void aside(SvgText out, double x, double y) {

@@ -53,7 +53,10 @@ final class ListStrokes {
             return;
         }
         switch (entry.state()) {
-            case OFF -> out.rect("off", x, y, 16, 11);
+            case OFF -> {
+                out.rect("hatched", x, y, 16, 11);
+                out.rect("off", x, y, 16, 11);
+            }
             case ASIDE -> {
                 out.rect("aside", x, y, 16, 11);
                 out.path("hook", "M" + SvgText.n(x + 10) + " " + SvgText.n(y + 2) + "v3a2.5 2.5 0 1 1 -5 0");
