@@ -72,7 +72,8 @@ public final class BuildSheet {
         out.open("table", "sums").open("tr", "");
         sum(out, "Work", Figures.time(plan.totals().workSeconds()));
         sum(out, "Changeover", Figures.time(plan.totals().changeoverSeconds()));
-        sum(out, "Waiting", Figures.time(plan.totals().waitSeconds()));
+        long waiting = plan.totals().waitSeconds();
+        sum(out, "Waiting", waiting == 0 ? "none" : Figures.time(waiting));
         sum(out, "Steps", String.valueOf(plan.operations().size()));
         sum(out, "Blocked", String.valueOf(plan.blocked().size()));
         out.close().close();

@@ -6,7 +6,9 @@ import gudgeon.core.engine.Joint;
 import gudgeon.core.engine.JointKind;
 import gudgeon.core.planning.BuildPlan;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -30,7 +32,7 @@ public final class BuildWords {
             case TIGHTEN -> "Make tight, by feel: " + joint(ref);
             case STAGE, ANGLE -> stage(operation, engine.joint(ref));
             case RESTORE -> restore(operation);
-            case FILL -> "Fill: " + names.any(ref) + fluid(operation);
+            case FILL -> fill(names.any(ref), operation);
             case BLEED -> "Bleed: " + names.any(ref);
             case CHECK -> Names.capital(check(ref).map(Check::name).orElse(ref));
             case WAIT -> "Wait " + Figures.time(operation.clock().seconds());
@@ -82,9 +84,11 @@ public final class BuildWords {
     public List<String> notes(BuildPlan.Operation operation) {
         List<String> notes = new ArrayList<>();
         if (operation.handling() != null && operation.handling().marks().size() <= 6) {
+            Map<List<String>, List<String>> parts = new LinkedHashMap<>();
             for (BuildPlan.Mark mark : operation.handling().marks()) {
-                notes.add("Same " + Figures.list(mark.keep()) + " as before: " + names.part(mark.part()));
+                parts.computeIfAbsent(mark.keep(), keep -> new ArrayList<>()).add(names.part(mark.part()));
             }
+            parts.forEach((keep, of) -> notes.add("Same " + Figures.list(keep) + " as before: " + Figures.list(of)));
         }
         if (!operation.needs().text().isBlank() && operation.kind() != BuildPlan.Kind.RESTORE) {
             notes.add(operation.needs().text());
@@ -162,22 +166,27 @@ public final class BuildWords {
         if (joint.makeup().fasteners().isEmpty()) {
             return without(joint);
         }
-        String pushed = joint.kind() == JointKind.HOSE_CLIP ? "Push the hose on and fit the " : "Run in and snug the ";
-        return pushed + StepWords.counted(joint) + ", " + names.between(joint);
+        if (joint.kind() == JointKind.HOSE_CLIP) {
+            return "Push the " + names.part(joint.between().getFirst()) + " onto the " + names.others(joint) + " and fit the "
+                    + StepWords.counted(joint);
+        }
+        return "Run in and snug the " + StepWords.counted(joint) + ", " + names.between(joint);
     }
 
     private String without(Joint joint) {
         String to = names.between(joint);
+        String first = "the " + names.part(joint.between().getFirst());
+        String others = "the " + names.others(joint);
         return switch (joint.kind()) {
             case BOLTED, UNION_NUT, BANJO -> "Join and snug, " + to;
-            case HOSE_CLIP -> "Push the hose on and fit the clip, " + to;
-            case PRESS_FIT -> "Press in, " + to;
-            case SNAP -> "Clip on, " + to;
+            case HOSE_CLIP -> "Push " + first + " onto " + others + " and fit the clip";
+            case PRESS_FIT -> "Press " + first + " and " + others + " together";
+            case SNAP -> "Clip " + first + " to " + others;
             case SEALANT -> "Bring together on the fresh sealant, " + to;
-            case PLUG -> "Plug in until it clicks, " + to;
+            case PLUG -> "Plug " + first + " into " + others + " until it clicks";
             case CLAMP -> "Fit the clamp, " + to;
-            case SLIDE -> "Slide on, " + to;
-            case BELT -> "Put the belt on, " + to;
+            case SLIDE -> "Slide " + first + " onto " + others;
+            case BELT -> "Put " + first + " on " + others;
         };
     }
 
@@ -186,7 +195,7 @@ public final class BuildWords {
         int stages = joint.makeup().stages().size();
         String which = stages > 1 ? "Stage " + tightening.stage() + " of " + stages + ": " : "Tighten: ";
         int count = tightening.fasteners().size();
-        String every = count > 1 ? ", every one, 1 to " + count : "";
+        String every = count > 1 ? ", in the order 1 to " + count : "";
         String once = operation.kind() == BuildPlan.Kind.ANGLE ? ", each once, paint mark first" : "";
         return which + (joint.makeup().fasteners().isEmpty() ? joint.name() : "the " + StepWords.counted(joint)) + " at "
                 + number(operation) + every + once + ", " + names.between(joint);
@@ -197,9 +206,10 @@ public final class BuildWords {
         return text.isBlank() ? "Take back: " + names.any(operation.subject().ref()) : Names.capital(text);
     }
 
-    private String fluid(BuildPlan.Operation operation) {
+    private String fill(String circuit, BuildPlan.Operation operation) {
         List<String> fluids = inputs(operation);
-        return fluids.isEmpty() ? "" : " with " + Figures.list(fluids);
+        String with = Figures.list(fluids);
+        return with.startsWith(circuit) ? "Fill: " + with : "Fill: " + circuit + (fluids.isEmpty() ? "" : ", with " + with);
     }
 
     private String joint(String id) {

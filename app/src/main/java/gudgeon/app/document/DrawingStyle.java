@@ -12,12 +12,19 @@ final class DrawingStyle {
             .engine-drawing .zone{font-size:13px;text-anchor:middle;fill:var(--soft)}
             .engine-drawing .part{fill:var(--sheet);stroke:var(--ink);stroke-width:1.5}
             .engine-drawing .base{fill:var(--sheet);stroke:var(--ink);stroke-width:2.5}
-            .engine-drawing .off{fill:url(#hatch);stroke:var(--ink);stroke-width:1.5}
+            .engine-drawing .off{fill:none;stroke:var(--ink);stroke-width:1.5}
             .engine-drawing .hatching{stroke:var(--soft);stroke-width:1.4;fill:none}
             .engine-drawing .patch{fill:var(--paper)}
             .engine-drawing .goal{fill:var(--bluewash);stroke:var(--blue);stroke-width:4}
             .engine-drawing .aside{fill:var(--paper);stroke:var(--ink);stroke-width:1.8;stroke-dasharray:7 4}
             .engine-drawing .group{fill:var(--paper);stroke:var(--soft);stroke-width:1.2}
+            .engine-drawing .hatched{fill:url(#hatch)}
+            .engine-drawing .list{fill:var(--paper);stroke:var(--ink);stroke-width:1.2}
+            .engine-drawing .row{fill:none;stroke:var(--rule);stroke-width:1}
+            .engine-drawing .row-name{font-size:13.5px}
+            .engine-drawing .reference{font-size:13px;fill:var(--soft)}
+            .engine-drawing .panel{fill:none;stroke:var(--rule);stroke-width:1.2}
+            .engine-drawing .heading{font-size:17px;font-weight:600}
             .engine-drawing .rules{fill:none;stroke:var(--ink);stroke-width:1.5}
             .engine-drawing .hook{fill:none;stroke:var(--ink);stroke-width:2}
             .engine-drawing .joint{fill:none;stroke:var(--ink);stroke-width:1.4}

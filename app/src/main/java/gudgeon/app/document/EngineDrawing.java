@@ -36,8 +36,8 @@ public final class EngineDrawing {
      * @param issue what the title block says beside the engine and the subject
      */
     public String svg(Options options, Issue issue) {
-        DrawnEngine drawn = new DrawingScene(engine, marks, options.everything()).drawn();
-        LaidOut laidOut = LayeredPlacing.place(drawn, options.width() - DrawingSheet.margins(options.width()));
+        DrawingScene.Scene scene = new DrawingScene(engine, marks, options.everything()).scene();
+        LaidOut laidOut = SheetPlacing.place(scene, options.width() - DrawingSheet.margins(options.width()));
         return new DrawingSheet(engine, marks, laidOut, options, subject, issue).svg();
     }
 

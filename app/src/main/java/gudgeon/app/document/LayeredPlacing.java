@@ -13,6 +13,7 @@ import org.eclipse.elk.alg.layered.options.LayeringStrategy;
 import org.eclipse.elk.alg.layered.options.NodePlacementStrategy;
 import org.eclipse.elk.core.RecursiveGraphLayoutEngine;
 import org.eclipse.elk.core.data.LayoutMetaDataService;
+import org.eclipse.elk.core.math.ElkMargin;
 import org.eclipse.elk.core.math.ElkPadding;
 import org.eclipse.elk.core.options.CoreOptions;
 import org.eclipse.elk.core.options.Direction;
@@ -31,13 +32,11 @@ import org.eclipse.elk.graph.util.ElkGraphUtil;
  * drawing gets the same places.
  */
 final class LayeredPlacing {
-    /** Room for a step number at the upper end of a line. */
-    static final double TAG_WIDTH = 18;
     /** Height of the strip below a box in which step numbers stand. */
     static final double TAG_ROOM = 20;
 
-    private static final double ROW_HEIGHT = 16;
-    private static final List<Integer> BOUNDS = List.of(14, 11, 9, 8, 7, 6, 5, 4, 3, 2);
+    private static final double LINE_GAP = 9;
+    private static final List<Integer> BOUNDS = List.of(8, 5, 3, 2);
 
     private static final LayeredPlacing ONLY = new LayeredPlacing();
 
@@ -48,13 +47,16 @@ final class LayeredPlacing {
     /** The widest arrangement that is no wider than {@code most}; the narrowest found when there is none. */
     static LaidOut place(DrawnEngine drawn, double most) {
         List<LaidOut> tried = new ArrayList<>();
-        tried.add(ONLY.layout(drawn, 0));
+        tried.add(ONLY.layout(drawn, 0, 1.6));
+        if (tried.getLast().width() > most) {
+            tried.add(ONLY.layout(drawn, 0, 0.05));
+        }
         for (int bound : BOUNDS) {
-            if (tried.getLast().width() <= most) {
+            if (tried.getLast().width() <= most || drawn.lines().isEmpty()) {
                 break;
             }
             if (bound < drawn.boxes().size()) {
-                tried.add(ONLY.layout(drawn, bound));
+                tried.add(ONLY.layout(drawn, bound, 0.05));
             }
         }
         return tried.stream()
@@ -65,12 +67,12 @@ final class LayeredPlacing {
                         .orElseThrow());
     }
 
-    private LaidOut layout(DrawnEngine drawn, int layerBound) {
+    private LaidOut layout(DrawnEngine drawn, int layerBound, double aspect) {
         ElkNode root = ElkGraphUtil.createGraph();
-        options(root, layerBound);
+        options(root, layerBound, aspect);
         Map<String, ElkNode> nodes = new HashMap<>();
         List<DrawnEngine.Box> boxes = new ArrayList<>(drawn.boxes());
-        boxes.sort(Comparator.comparingInt(DrawnEngine.Box::order));
+        boxes.sort(Comparator.comparingInt(box -> box.seat().order()));
         for (DrawnEngine.Box box : boxes) {
             nodes.put(box.id(), node(root, box, drawn));
         }
@@ -79,17 +81,17 @@ final class LayeredPlacing {
             edges.add(edge(known(nodes, line.from()), known(nodes, line.to()), line));
         }
         new RecursiveGraphLayoutEngine().layout(root, new BasicProgressMonitor());
-        List<LaidOut.Placed> placed = boxes.stream()
-                .map(box -> placed(box, known(nodes, box.id())))
-                .toList();
+        List<LaidOut.Placed> placed = new ArrayList<>();
+        boxes.forEach(box -> placed.add(placed(box, known(nodes, box.id()))));
         List<LaidOut.Route> routes = new ArrayList<>();
         for (int i = 0; i < edges.size(); i++) {
             routes.add(new LaidOut.Route(drawn.lines().get(i), points(edges.get(i))));
         }
-        return new LaidOut(root.getWidth(), root.getHeight(), placed, routes);
+        return new LaidOut(root.getWidth(), root.getHeight(), placed, routes, List.of());
     }
 
-    private static void options(ElkNode root, int layerBound) {
+    private static void options(ElkNode root, int layerBound, double aspect) {
+        root.setProperty(CoreOptions.ASPECT_RATIO, aspect);
         root.setProperty(CoreOptions.ALGORITHM, LayeredOptions.ALGORITHM_ID);
         root.setProperty(CoreOptions.DIRECTION, Direction.DOWN);
         root.setProperty(CoreOptions.EDGE_ROUTING, EdgeRouting.ORTHOGONAL);
@@ -104,7 +106,7 @@ final class LayeredPlacing {
         root.setProperty(LayeredOptions.SPACING_EDGE_EDGE_BETWEEN_LAYERS, 6.0);
         root.setProperty(LayeredOptions.CROSSING_MINIMIZATION_STRATEGY, CrossingMinimizationStrategy.LAYER_SWEEP);
         root.setProperty(LayeredOptions.THOROUGHNESS, 5);
-        root.setProperty(LayeredOptions.NODE_PLACEMENT_STRATEGY, NodePlacementStrategy.BRANDES_KOEPF);
+        root.setProperty(LayeredOptions.NODE_PLACEMENT_STRATEGY, NodePlacementStrategy.NETWORK_SIMPLEX);
         if (layerBound > 0) {
             root.setProperty(LayeredOptions.LAYERING_STRATEGY, LayeringStrategy.COFFMAN_GRAHAM);
             root.setProperty(LayeredOptions.LAYERING_COFFMAN_GRAHAM_LAYER_BOUND, layerBound);
@@ -113,32 +115,20 @@ final class LayeredPlacing {
 
     private static ElkNode node(ElkNode root, DrawnEngine.Box box, DrawnEngine drawn) {
         ElkNode node = ElkGraphUtil.createNode(root);
-        long below = drawn.lines().stream().filter(line -> line.from().equals(box.id())).count();
-        long above = drawn.lines().stream().filter(line -> line.to().equals(box.id())).count();
-        double forTags = below * (TAG_WIDTH + 8) + 10;
-        double forEnds = above * 9.0 + 10;
-        double text;
-        double height;
-        switch (box.shape()) {
-            case PART -> {
-                text = RowBreaker.widest(box.rows(), Typeface.SHEET_500, RowBreaker.PART_SIZE) + 22;
-                double aside = box.state() == DrawnEngine.State.ASIDE ? ROW_HEIGHT : 0;
-                height = Math.max(2, box.rows().size()) * ROW_HEIGHT + 12 + aside;
+        double forTags = 10;
+        double forEnds = 10;
+        boolean tagged = false;
+        for (DrawnEngine.Line line : drawn.lines()) {
+            if (line.from().equals(box.id())) {
+                forTags += Math.max(LINE_GAP, BoxSize.tag(line.tag())) + 5;
+                tagged |= !line.tag().isEmpty();
             }
-            case PIPE -> {
-                text = RowBreaker.widest(box.rows(), Typeface.SHEET_500, RowBreaker.PIPE_SIZE) + 14;
-                height = box.rows().size() * 14.0 + 8;
-            }
-            case KNOT -> {
-                text = 30;
-                height = 18;
-            }
-            default -> throw new IllegalStateException("a shape without a size: " + box.shape());
+            forEnds += line.to().equals(box.id()) ? LINE_GAP : 0;
         }
-        boolean tagged = drawn.lines().stream()
-                .anyMatch(line -> line.from().equals(box.id()) && !line.tag().isEmpty());
-        double room = tagged ? TAG_ROOM : 0;
-        node.setDimensions(Math.max(text, Math.max(forTags, forEnds)), height + room);
+        BoxSize size = BoxSize.of(box);
+        double width = Math.max(size.width(), Math.max(forTags, forEnds));
+        node.setDimensions(width, size.height() + (tagged ? TAG_ROOM : 0));
+        node.setProperty(CoreOptions.SPACING_PORTS_SURROUNDING, new ElkMargin(0, 4, 0, 4));
         node.setProperty(CoreOptions.PORT_CONSTRAINTS, PortConstraints.FIXED_SIDE);
         if (box.base()) {
             node.setProperty(LayeredOptions.LAYERING_LAYER_CONSTRAINT, LayerConstraint.LAST);
@@ -148,18 +138,12 @@ final class LayeredPlacing {
 
     private static ElkEdge edge(ElkNode from, ElkNode to, DrawnEngine.Line line) {
         ElkPort out = ElkGraphUtil.createPort(from);
-        double tag = Math.max(TAG_WIDTH, tagWidth(line.tag()));
-        out.setDimensions(tag, 0);
+        out.setDimensions(Math.max(2, BoxSize.tag(line.tag())), 0);
         out.setProperty(CoreOptions.PORT_SIDE, PortSide.SOUTH);
         ElkPort in = ElkGraphUtil.createPort(to);
         in.setDimensions(2, 0);
         in.setProperty(CoreOptions.PORT_SIDE, PortSide.NORTH);
         return ElkGraphUtil.createSimpleEdge(out, in);
-    }
-
-    /** Width of a step number's box. */
-    static double tagWidth(String tag) {
-        return Typeface.TEXT_700.width(tag, 12) + 8;
     }
 
     private static LaidOut.Placed placed(DrawnEngine.Box box, ElkNode node) {

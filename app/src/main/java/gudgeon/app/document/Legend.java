@@ -29,13 +29,13 @@ final class Legend {
         List<Entry> entries = new ArrayList<>();
         boolean plan = !marks.hasNone();
         add(entries, any(laidOut, DrawnEngine.State.TARGET), "the goal", box("goal"));
-        add(entries, any(laidOut, DrawnEngine.State.OFF), "comes off", box("off"));
+        add(entries, any(laidOut, DrawnEngine.State.OFF), "comes off", Legend::off);
         add(entries, any(laidOut, DrawnEngine.State.ASIDE), "set aside, still hanging on it", Legend::aside);
         add(entries, true, plan ? "stays in place" : "part", box("part"));
         add(entries, any(laidOut, DrawnEngine.State.GROUPED), "several parts that stay", Legend::grouped);
         add(
                 entries,
-                laidOut.boxes().stream().anyMatch(placed -> placed.box().shape() == DrawnEngine.Shape.PIPE),
+                laidOut.boxes().stream().anyMatch(placed -> pipe(placed.box())),
                 "hose, pipe, loom",
                 Legend::pipe);
         add(entries, true, "stays put", Legend::base);
@@ -51,6 +51,8 @@ final class Legend {
                 laidOut.boxes().stream().anyMatch(placed -> placed.box().shape() == DrawnEngine.Shape.KNOT),
                 "joint of three parts or more",
                 Legend::knot);
+        add(entries, !laidOut.frames().isEmpty(), "joined to a part of another panel", (out, x, y) ->
+                out.text("reference", x, y + 14, "to ..."));
         add(entries, plan, "step that undoes a joint", (out, x, y) ->
                 DrawingStrokes.number(out, "tag", "number", "12", x + SWATCH / 2, y + 2.5));
         add(entries, plan, "step that lifts a part", (out, x, y) ->
@@ -66,7 +68,14 @@ final class Legend {
 
     private static boolean any(LaidOut laidOut, DrawnEngine.State state) {
         return laidOut.boxes().stream()
-                .anyMatch(placed -> placed.box().state() == state && placed.box().shape() != DrawnEngine.Shape.KNOT);
+                .map(LaidOut.Placed::box)
+                .anyMatch(box -> box.state() == state && box.shape() != DrawnEngine.Shape.KNOT
+                        || box.entries().stream().anyMatch(entry -> entry.state() == state));
+    }
+
+    private static boolean pipe(DrawnEngine.Box box) {
+        return box.shape() == DrawnEngine.Shape.PIPE
+                || box.entries().stream().anyMatch(entry -> entry.shape() == DrawnEngine.Shape.PIPE);
     }
 
     private static boolean solid(DrawnEngine.Line line) {
@@ -108,6 +117,11 @@ final class Legend {
         return (out, x, y) -> out.path(style, "M" + SvgText.n(x) + " " + SvgText.n(y + 10) + "h" + SvgText.n(SWATCH));
     }
 
+    private static void off(SvgText out, double x, double y) {
+        out.rect("hatched", x + 1, y + 1, SWATCH - 2, 18);
+        out.rect("off", x + 1, y + 1, SWATCH - 2, 18);
+    }
+
     private static void aside(SvgText out, double x, double y) {
         out.rect("aside", x + 1, y + 1, SWATCH - 2, 18);
         out.path("hook", "M" + SvgText.n(x + 22) + " " + SvgText.n(y + 5) + "v6a4 4 0 1 1 -8 0");
@@ -125,7 +139,7 @@ final class Legend {
 
     private static void base(SvgText out, double x, double y) {
         out.rect("base", x + 1, y, SWATCH - 2, 11);
-        DrawingStrokes.ground(out, x + 1, y + 11, SWATCH - 2);
+        BoxStrokes.ground(out, x + 1, y + 11, SWATCH - 2);
     }
 
     private static void knot(SvgText out, double x, double y) {

@@ -26,12 +26,12 @@ public final class Names {
 
     /** "thermostat housing to cylinder head", "cylinder head to barrel and crankcase". */
     public String between(Joint joint) {
-        return between(joint, "to");
+        return part(joint.between().getFirst()) + " to " + others(joint);
     }
 
-    String between(Joint joint, String preposition) {
-        List<String> names = parts(joint.between());
-        return names.getFirst() + " " + preposition + " " + Figures.list(names.subList(1, names.size()));
+    /** All parts of a joint but the first: "barrel and crankcase". */
+    String others(Joint joint) {
+        return Figures.list(parts(joint.between().subList(1, joint.between().size())));
     }
 
     /** The name of a joint, ready operation, part or circuit of this id, in lower case; the id when there is none. */

@@ -3,6 +3,7 @@ package gudgeon.app.document;
 import gudgeon.core.planning.StripPlan;
 import gudgeon.core.planning.StripRequest;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -69,22 +70,41 @@ final class PlanMarks {
         return aside.contains(part) ? DrawnEngine.State.ASIDE : DrawnEngine.State.IN_PLACE;
     }
 
-    String liftTag(String part) {
+    /** Step that lifts the part, as a list of none or one. */
+    List<Integer> liftedIn(String part) {
         Integer number = lifted.get(part);
-        return number == null ? "" : number.toString();
+        return number == null ? List.of() : List.of(number);
     }
 
-    String undoTag(String joint) {
+    /** Step that undoes the joint, as a list of none or one. */
+    List<Integer> undoneIn(String joint) {
         Integer number = undone.get(joint);
-        return number == null ? "" : number.toString();
+        return number == null ? List.of() : List.of(number);
     }
 
-    /** "4", "4,9", "4,9+2". */
-    static String shortened(List<String> tags) {
-        List<String> sorted = new ArrayList<>(tags);
-        sorted.sort((a, b) -> Integer.compare(Integer.parseInt(a), Integer.parseInt(b)));
-        return sorted.size() <= 2
-                ? String.join(",", sorted)
-                : sorted.get(0) + "," + sorted.get(1) + "+" + (sorted.size() - 2);
+    /** "4", "4,9", "4-6" for steps that follow each other, "4,9+2". */
+    static String shortened(Collection<Integer> steps) {
+        List<Integer> sorted = steps.stream().distinct().sorted().toList();
+        if (sorted.size() > 2 && sorted.getLast() - sorted.getFirst() == sorted.size() - 1) {
+            return sorted.getFirst() + "-" + sorted.getLast();
+        }
+        if (sorted.size() <= 2) {
+            return String.join(",", sorted.stream().map(String::valueOf).toList());
+        }
+        return sorted.get(0) + "," + sorted.get(1) + "+" + (sorted.size() - 2);
+    }
+
+    /** Several texts of step numbers as one, at most two of them named. */
+    static String joined(List<String> tags) {
+        List<Integer> steps = new ArrayList<>();
+        for (String tag : tags) {
+            if (!tag.matches("[0-9]+(,[0-9]+)*")) {
+                return tags.size() == 1 ? tag : tag + "+";
+            }
+            for (String step : tag.split(",", -1)) {
+                steps.add(Integer.valueOf(step));
+            }
+        }
+        return shortened(steps);
     }
 }

@@ -7,6 +7,9 @@ import java.util.List;
 final class RowBreaker {
     static final double PART_SIZE = 15;
     static final double PIPE_SIZE = 13.5;
+    /** Size of the names of joined parts on other panels. */
+    static final double SMALL = 13;
+
     private static final double PART_WIDTH = 104;
     private static final double PIPE_WIDTH = 112;
 

@@ -176,8 +176,11 @@ public final class StepWords {
             return withoutFasteners(joint);
         }
         FastenerKind kind = joint.makeup().fasteners().getFirst().kind();
-        String pull = joint.kind() == JointKind.HOSE_CLIP ? " and pull the hose off" : "";
-        return verb(kind) + " the " + counted(joint) + pull + ", " + names.between(joint, pull.isEmpty() ? "to" : "from");
+        String what = verb(kind) + " the " + counted(joint);
+        if (joint.kind() == JointKind.HOSE_CLIP) {
+            return what + " and pull the " + names.part(joint.between().getFirst()) + " off the " + names.others(joint);
+        }
+        return what + ", " + names.between(joint);
     }
 
     private String undone(Joint joint) {
@@ -213,19 +216,20 @@ public final class StepWords {
 
     private String withoutFasteners(Joint joint) {
         String to = names.between(joint);
-        String from = names.between(joint, "from");
+        String first = "the " + names.part(joint.between().getFirst());
+        String from = first + " from the " + names.others(joint);
         return switch (joint.kind()) {
-            case BOLTED -> "Undo " + to;
-            case HOSE_CLIP -> "Slacken the clip and pull the hose off, " + from;
+            case BOLTED -> "Undo: " + to;
+            case HOSE_CLIP -> "Slacken the clip and pull " + from;
             case UNION_NUT -> "Undo the union nut, " + to;
             case BANJO -> "Undo the banjo bolt, " + to;
-            case PRESS_FIT -> "Press apart, " + from;
-            case SNAP -> "Unclip, " + from;
-            case SEALANT -> "Break the bead of sealant, " + from;
-            case PLUG -> "Unplug, " + from;
+            case PRESS_FIT -> "Press " + from;
+            case SNAP -> "Unclip " + from;
+            case SEALANT -> "Break the bead of sealant, free " + from;
+            case PLUG -> "Unplug " + from;
             case CLAMP -> "Release the clamp, " + to;
-            case SLIDE -> "Slide off, " + from;
-            case BELT -> "Take the belt off, " + from;
+            case SLIDE -> "Slide " + first + " off the " + names.others(joint);
+            case BELT -> "Take " + first + " off the " + names.others(joint);
         };
     }
 
