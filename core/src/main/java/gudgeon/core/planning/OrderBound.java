@@ -118,6 +118,9 @@ final class OrderBound {
     /** Lower bound of the changeover from here to the end, the way back to the start zone included. */
     long remaining(BitSet done, int zone, int toolSet) {
         long seconds = problem.travel[zone][problem.start];
+        if (done.cardinality() == problem.size()) {
+            return seconds;
+        }
         int here = zoneClass(zone);
         if (weight(zone) > 0 && classes.contains(here)) {
             seconds -= share;
