@@ -678,7 +678,12 @@ public final class BuildReplay {
     }
 
     private void cure(Joint joint, Makeup.Sealant sealant) {
-        Operation last = last(joint.id()).orElseThrow();
+        Optional<Operation> tight = last(joint.id());
+        if (tight.isEmpty()) {
+            faults.add(new Fault(Rule.STAGES, joint.id(), "it is never tight"));
+            return;
+        }
+        Operation last = tight.get();
         for (Operation step : plan.operations()) {
             boolean fills = step.kind() == Kind.FILL && joint.freedom().opens().contains(step.subject().ref());
             boolean primes = step.kind() == Kind.CHECK
