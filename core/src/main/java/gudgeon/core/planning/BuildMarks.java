@@ -71,7 +71,7 @@ final class BuildMarks {
         }
         int action = model.action(id);
         if (action >= model.joints) {
-            return step(net.restore[action]);
+            return step(net.restore[action] < 0 ? net.filledAfter(id) : net.restore[action]);
         }
         if (slash < 0 || net.snug[action] < 0) {
             return step(net.last[action]);

@@ -160,6 +160,16 @@ final class BuildNet {
         return circuit.drains().stream().anyMatch(id -> history.happened(model.action(id)));
     }
 
+    /** The step that fills a circuit which an operation drains, bleeding included, or -1. */
+    int filledAfter(String drain) {
+        for (int c = 0; c < fill.length; c++) {
+            if (fill[c] >= 0 && model.engine.circuits().get(c).drains().contains(drain)) {
+                return bleed[c] < 0 ? fill[c] : bleed[c];
+            }
+        }
+        return -1;
+    }
+
     /** Joints of the strip that opened a circuit. */
     List<Integer> opened(Circuit circuit) {
         List<Integer> result = new ArrayList<>();

@@ -712,7 +712,10 @@ public final class BuildReplay {
         }
         String id = mark.split("/", 2)[0];
         if (engine.findJoint(id).isEmpty()) {
-            return find(id + "/back");
+            return find(id + "/back").or(() -> engine.circuits().stream()
+                    .filter(circuit -> circuit.drains().contains(id))
+                    .flatMap(circuit -> find("bleed/" + circuit.id()).or(() -> find("fill/" + circuit.id())).stream())
+                    .findFirst());
         }
         if (!history.containsKey(id)) {
             return Optional.empty();
@@ -815,6 +818,11 @@ public final class BuildReplay {
                     });
                 }
                 bleed.ifPresent(then -> ordered(step, then, Rule.FILL, "filling"));
+                for (String safe : circuit.makeSafe()) {
+                    find(safe + "/back")
+                            .filter(back -> !Optional.ofNullable(ancestors.get(step.id())).orElse(Set.of()).contains(back.id()))
+                            .ifPresent(back -> ordered(step, back, Rule.FILL, "filling"));
+                }
                 Optional<Input> fluid = step.needs().inputs().stream().findFirst();
                 if (fluid.isEmpty()
                         || !Optional.ofNullable(fluid.get().volume()).equals(circuit.capacity())
