@@ -818,6 +818,12 @@ public final class BuildReplay {
                     });
                 }
                 bleed.ifPresent(then -> ordered(step, then, Rule.FILL, "filling"));
+                Operation ready = bleed.orElse(step);
+                plan.operations().stream()
+                        .filter(prime -> prime.kind() == Kind.CHECK
+                                && check(prime.subject().ref()).kind().equals("prime"))
+                        .filter(prime -> !Optional.ofNullable(ancestors.get(ready.id())).orElse(Set.of()).contains(prime.id()))
+                        .forEach(prime -> ordered(ready, prime, Rule.FILL, "filling"));
                 for (String safe : circuit.makeSafe()) {
                     find(safe + "/back")
                             .filter(back -> !Optional.ofNullable(ancestors.get(step.id())).orElse(Set.of()).contains(back.id()))
