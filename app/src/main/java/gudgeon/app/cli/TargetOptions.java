@@ -74,7 +74,7 @@ final class TargetOptions {
     @Option(
             names = "--seconds",
             paramLabel = "N",
-            defaultValue = "20",
+            defaultValue = "60",
             description = "About how long to search for the best order; what is left unproven is said. Default:"
                     + " ${DEFAULT-VALUE}.")
     private int seconds;

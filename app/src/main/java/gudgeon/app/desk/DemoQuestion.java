@@ -16,7 +16,7 @@ public final class DemoQuestion {
     /** The part to reach. */
     public static final String PART = "head";
 
-    private static final int SECONDS = 20;
+    private static final int SECONDS = 60;
 
     private DemoQuestion() {}
 

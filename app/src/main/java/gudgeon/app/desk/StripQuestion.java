@@ -18,7 +18,7 @@ import java.util.List;
  */
 public record StripQuestion(Engine engine, Goal goal, Found found, Means means) {
     /** States of the order search that take about a second on a small machine. */
-    public static final long STATES_PER_SECOND = 20_000;
+    public static final long STATES_PER_SECOND = 5_000;
 
     /** The way of lifting that everybody has. */
     public static final String ALONE = "alone";

@@ -34,6 +34,8 @@ final class BuildHistory {
     final List<Correction> corrections = new ArrayList<>();
     final State end;
     final int length;
+    /** Joints undone in the strip, in file order. */
+    private final int[] joints;
 
     BuildHistory(Model model, List<BuildRequest.Step> steps) {
         this.model = model;
@@ -53,6 +55,7 @@ final class BuildHistory {
             }
         }
         end.refresh();
+        joints = IntStream.range(0, model.joints).filter(this::happened).toArray();
     }
 
     private void lift(BuildRequest.Step step, int at) {
@@ -85,7 +88,7 @@ final class BuildHistory {
 
     /** Joints undone in the strip, in file order. */
     int[] joints() {
-        return IntStream.range(0, model.joints).filter(this::happened).toArray();
+        return joints.clone();
     }
 
     /** Ready operations done in the strip, in file order. */

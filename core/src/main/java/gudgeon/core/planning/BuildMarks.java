@@ -3,6 +3,7 @@ package gudgeon.core.planning;
 import gudgeon.core.engine.Check;
 import gudgeon.core.engine.Makeup;
 import gudgeon.core.planning.BuildHistory.Met;
+import gudgeon.core.planning.BuildPlan.Kind;
 import gudgeon.core.planning.BuildPlan.Lack;
 import gudgeon.core.planning.BuildPlan.LackKind;
 import java.util.ArrayList;
@@ -44,7 +45,7 @@ final class BuildMarks {
                 marks.check(k);
             }
         }
-        marks.cureBeforePriming();
+        marks.priming();
     }
 
     private void afterJoint(int j) {
@@ -71,7 +72,7 @@ final class BuildMarks {
         }
         int action = model.action(id);
         if (action >= model.joints) {
-            return step(net.restore[action]);
+            return step(net.restore[action] < 0 ? net.filledAfter(id) : net.restore[action]);
         }
         if (slash < 0 || net.snug[action] < 0) {
             return step(net.last[action]);
@@ -92,9 +93,11 @@ final class BuildMarks {
         int closing = net.closing[j] < 0 ? -1 : net.place[net.closing[j]];
         if (closing >= 0 && !graph.reaches(closing, step)) {
             graph.before(step, closing);
+            putOff(step, closing);
         }
         if (net.seal[j] >= 0 && !graph.reaches(net.seal[j], step)) {
             graph.before(step, net.seal[j]);
+            putOff(step, net.seal[j]);
         }
         orBlocked(step, net.snug[j], mark);
     }
@@ -104,8 +107,17 @@ final class BuildMarks {
     }
 
     private void orBlocked(int first, int then, String about, long min) {
-        if (!graph.before(first, then, min, OptionalLong.empty())) {
+        if (graph.before(first, then, min, OptionalLong.empty())) {
+            putOff(first, then);
+        } else {
             graph.lack(then, new Lack(LackKind.ORDER, List.of(about, net.ref(then)), List.of()));
+        }
+    }
+
+    /** A check is put off until something that it comes before could start. */
+    private void putOff(int first, int then) {
+        if (graph.node(first).kind() == Kind.CHECK) {
+            net.checkBefore.get(graph.node(first).about()).set(then);
         }
     }
 
@@ -189,14 +201,18 @@ final class BuildMarks {
         return model.engine.findJoint(id).isPresent() ? model.action(id) : -1;
     }
 
-    /** Priming waits for the cure of the joints that it depends on anyway. */
-    private void cureBeforePriming() {
-        for (int j : history.joints()) {
-            long cure = net.joint(j).makeup().sealant().map(Makeup.Sealant::cureSeconds).orElse(0L);
-            for (int k = 0; cure > 0 && k < net.check.length; k++) {
-                if (net.check[k] >= 0
-                        && model.engine.rules().checks().get(k).kind().equals("prime")
-                        && graph.reaches(net.last[j], net.check[k])) {
+    /** Priming comes after filling, and waits for the cure of the joints that it depends on anyway. */
+    private void priming() {
+        for (int k = 0; k < net.check.length; k++) {
+            if (net.check[k] < 0 || !model.engine.rules().checks().get(k).kind().equals("prime")) {
+                continue;
+            }
+            for (int c = 0; c < net.fill.length; c++) {
+                graph.before(net.bleed[c] < 0 ? net.fill[c] : net.bleed[c], net.check[k]);
+            }
+            for (int j : history.joints()) {
+                long cure = net.joint(j).makeup().sealant().map(Makeup.Sealant::cureSeconds).orElse(0L);
+                if (cure > 0 && graph.reaches(net.last[j], net.check[k])) {
                     graph.before(net.last[j], net.check[k], cure, OptionalLong.empty());
                 }
             }

@@ -10,6 +10,7 @@ import gudgeon.core.engine.ReadyKind;
 import gudgeon.core.planning.BuildPlan.Kind;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 
 /** The steps of a build with their places in the graph: -1 stands for a step that there is not. */
@@ -45,6 +46,8 @@ final class BuildNet {
     final int[] bleed;
     /** By check. */
     final int[] check;
+    /** By check: the steps that it must come before. */
+    final List<BitSet> checkBefore = new ArrayList<>();
 
     BuildNet(Model model, BuildHistory history, List<LiftingWay> ways) {
         this.model = model;
@@ -160,6 +163,16 @@ final class BuildNet {
         return circuit.drains().stream().anyMatch(id -> history.happened(model.action(id)));
     }
 
+    /** The step that fills a circuit which an operation drains, bleeding included, or -1. */
+    int filledAfter(String drain) {
+        for (int c = 0; c < fill.length; c++) {
+            if (fill[c] >= 0 && model.engine.circuits().get(c).drains().contains(drain)) {
+                return bleed[c] < 0 ? fill[c] : bleed[c];
+            }
+        }
+        return -1;
+    }
+
     /** Joints of the strip that opened a circuit. */
     List<Integer> opened(Circuit circuit) {
         List<Integer> result = new ArrayList<>();
@@ -173,6 +186,7 @@ final class BuildNet {
 
     private void addChecks() {
         for (int k = 0; k < check.length; k++) {
+            checkBefore.add(new BitSet());
             Check due = model.engine.rules().checks().get(k);
             if (due.when().isEmpty() || due.when().stream().anyMatch(id -> history.happened(model.action(id)))) {
                 check[k] = graph.add(Kind.CHECK, "check/" + due.id(), k, 0, 0);

@@ -289,6 +289,9 @@ final class BuildRules {
                 graph.before(net.last[j], net.fill[c], cure, OptionalLong.empty());
             }
             graph.before(net.fill[c], net.bleed[c]);
+            for (int safe : model.makeSafe[c]) {
+                graph.before(net.fill[c], net.restore[safe]);
+            }
         }
     }
 

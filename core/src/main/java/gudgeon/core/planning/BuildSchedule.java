@@ -28,20 +28,22 @@ final class BuildSchedule {
     record Missed(int node, LackKind kind) {}
 
     /** A step that could be next, with the way to the next calm state. */
-    private record Choice(List<Integer> path, long idle, long travel, long changeover, double rank) {}
+    private record Choice(List<Integer> path, boolean early, long idle, long travel, long changeover, double rank) {}
 
-    private static final Comparator<Choice> CHEAPEST = Comparator.comparingLong(Choice::idle)
+    private static final Comparator<Choice> SOONEST =
+            Comparator.comparing(Choice::early).thenComparingLong(Choice::idle);
+    private static final Comparator<Choice> CHEAPEST = SOONEST
             .thenComparingLong(Choice::changeover)
             .thenComparingDouble(Choice::rank);
-    private static final Comparator<Choice> NEAREST = Comparator.comparingLong(Choice::idle)
+    private static final Comparator<Choice> NEAREST = SOONEST
             .thenComparingLong(Choice::travel)
             .thenComparingDouble(Choice::rank);
-    private static final Comparator<Choice> BACKWARDS =
-            Comparator.comparingLong(Choice::idle).thenComparingDouble(Choice::rank);
+    private static final Comparator<Choice> BACKWARDS = SOONEST.thenComparingDouble(Choice::rank);
 
     private final BuildNet net;
     private final List<BitSet> ancestors;
     private final Comparator<Choice> preference;
+    private final BuildPaths paths;
     private final double[] rank;
     private final BuildSite site;
     private final List<Done> steps = new ArrayList<>();
@@ -52,6 +54,7 @@ final class BuildSchedule {
         this.ancestors = ancestors;
         this.preference = preference;
         site = new BuildSite(net);
+        paths = new BuildPaths(net, ancestors, true);
         rank = new double[net.graph.size()];
         for (int n = 0; n < rank.length; n++) {
             rank[n] = net.graph.node(n).kind() == Kind.CHECK
@@ -89,16 +92,16 @@ final class BuildSchedule {
     }
 
     private List<Integer> choose() {
-        List<Choice> choices = choices(true);
-        if (choices.isEmpty()) {
-            choices = choices(false);
+        Optional<List<Integer>> path = choose(paths);
+        if (path.isEmpty()) {
+            paths.forget();
+            path = choose(paths);
         }
-        return choices.stream().min(preference).map(Choice::path).orElseGet(this::forced);
+        return path.or(() -> choose(new BuildPaths(net, ancestors, false))).orElseGet(this::forced);
     }
 
-    private List<Choice> choices(boolean keepsOpenTimes) {
+    private Optional<List<Integer>> choose(BuildPaths from) {
         List<Choice> choices = new ArrayList<>();
-        BuildPaths paths = new BuildPaths(net, ancestors, keepsOpenTimes);
         for (int n = 0; n < net.graph.size(); n++) {
             if (!site.ready(n)) {
                 continue;
@@ -107,10 +110,14 @@ final class BuildSchedule {
             if (site.staysCalm(n)) {
                 choices.add(choice(n, List.of(n)));
             } else {
-                paths.from(site, n).ifPresent(path -> choices.add(choice(node, path)));
+                from.from(site, n).ifPresent(path -> choices.add(choice(node, path)));
             }
         }
-        return choices;
+        return choices.stream()
+                .sorted(preference)
+                .map(Choice::path)
+                .filter(path -> site.staysCalm(path.getFirst()) || from.stillLeads(site, path))
+                .findFirst();
     }
 
     private Choice choice(int first, List<Integer> path) {
@@ -130,7 +137,7 @@ final class BuildSchedule {
             travel += next.map(start -> then.travel(then.zone, start.zone())).orElse(0L);
             changeover += next.map(BuildSite.Start::changeover).orElse(0L);
         }
-        return new Choice(path, idle, travel, changeover, rank[first]);
+        return new Choice(path, site.tooEarly(first), idle, travel, changeover, rank[first]);
     }
 
     /** The cheapest step that a placing makes possible: the placing belongs where that is done. */
@@ -171,7 +178,7 @@ final class BuildSchedule {
         steps.add(new Done(node, start, from, begins, hangsOn));
         if (!missed.isEmpty() && missed.getLast().node() == node) {
             site.tolerated.or(site.loose());
-            site.wet().forEach(site.givenUp::set);
+            site.wet.clear();
         }
     }
 

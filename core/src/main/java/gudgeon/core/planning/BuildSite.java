@@ -2,6 +2,7 @@ package gudgeon.core.planning;
 
 import gudgeon.core.engine.Check;
 import gudgeon.core.engine.Joint;
+import gudgeon.core.engine.Makeup;
 import gudgeon.core.engine.Ready;
 import gudgeon.core.engine.ReadyKind;
 import gudgeon.core.engine.Zone;
@@ -10,7 +11,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /** Where a build stands: steps done, what is open and away, the clock, where the person is and with what in hand. */
 final class BuildSite {
@@ -32,8 +32,8 @@ final class BuildSite {
     final BitSet away;
     /** Parts that may be loose. */
     final BitSet tolerated;
-    /** Joints whose open time is given up. */
-    final BitSet givenUp;
+    /** Joints whose sealant is on, drying, and that are not yet put together; without those whose open time is given up. */
+    final BitSet wet;
 
     long clock;
     String zone;
@@ -46,7 +46,7 @@ final class BuildSite {
         open = (BitSet) net.history.end.done.clone();
         away = (BitSet) net.history.end.moved.clone();
         tolerated = net.history.end.loose(new BitSet());
-        givenUp = new BitSet();
+        wet = new BitSet();
         zone = net.model.engine.workplace().startZone();
         tools = List.of();
     }
@@ -58,7 +58,7 @@ final class BuildSite {
         open = (BitSet) other.open.clone();
         away = (BitSet) other.away.clone();
         tolerated = (BitSet) other.tolerated.clone();
-        givenUp = (BitSet) other.givenUp.clone();
+        wet = (BitSet) other.wet.clone();
         clock = other.clock;
         zone = other.zone;
         tools = other.tools;
@@ -70,9 +70,37 @@ final class BuildSite {
 
     /** Whether everything that must come before a step is done. */
     boolean ready(int node) {
-        return !finished.get(node)
-                && net.graph.into(node).stream().allMatch(edge -> finished.get(edge.from()))
-                && (net.graph.node(node).kind() != Kind.RESTORE || spared(net.graph.node(node).about()));
+        if (finished.get(node)) {
+            return false;
+        }
+        for (BuildGraph.Edge edge : net.graph.into(node)) {
+            if (!finished.get(edge.from())) {
+                return false;
+            }
+        }
+        return (net.graph.node(node).kind() != Kind.RESTORE || spared(net.graph.node(node).about()));
+    }
+
+    /**
+     * Whether a check is too early: nothing that it comes before could start next, or, where it comes neither before nor after
+     * anything, something else is left to do.
+     */
+    boolean tooEarly(int node) {
+        BuildGraph.Node step = net.graph.node(node);
+        if (step.kind() != Kind.CHECK) {
+            return false;
+        }
+        BitSet before = net.checkBefore.get(step.about());
+        if (before.isEmpty()) {
+            return net.graph.into(node).isEmpty();
+        }
+        return before.stream().noneMatch(this::waitsForChecksOnly);
+    }
+
+    private boolean waitsForChecksOnly(int node) {
+        return net.graph.into(node).stream()
+                .map(BuildGraph.Edge::from)
+                .allMatch(from -> finished.get(from) || net.graph.node(from).kind() == Kind.CHECK);
     }
 
     /** Whether nothing would be loose without a support, joints that are not tight counting as open. */
@@ -91,15 +119,6 @@ final class BuildSite {
     /** Parts of placed pieces that are loose. */
     BitSet loose() {
         return State.of(net.model, open, away).loose(tolerated);
-    }
-
-    /** Joints whose sealant is on and that are not yet put together. */
-    List<Integer> wet() {
-        return IntStream.of(net.history.joints())
-                .filter(j -> net.seal[j] >= 0 && finished.get(net.seal[j]) && !finished.get(net.snug[j]))
-                .filter(j -> !givenUp.get(j))
-                .boxed()
-                .toList();
     }
 
     /** Whether a step, done where nothing is loose and no sealant waits, leaves it so whatever comes next. */
@@ -148,9 +167,14 @@ final class BuildSite {
         end[node] = clock;
         BuildGraph.Node step = net.graph.node(node);
         switch (step.kind()) {
-            case SNUG, RESTORE -> open.clear(step.about());
+            case SNUG -> {
+                open.clear(step.about());
+                wet.clear(step.about());
+            }
+            case RESTORE -> open.clear(step.about());
+            case SEAL -> wet.set(step.about(), openSeconds(step.about()) > 0);
             case PLACE -> away.andNot(net.history.lifts.get(step.about()).parts());
-            case SEAL, TIGHTEN, STAGE, ANGLE, FILL, BLEED, CHECK, WAIT -> {}
+            case TIGHTEN, STAGE, ANGLE, FILL, BLEED, CHECK, WAIT -> {}
         }
     }
 
@@ -192,6 +216,11 @@ final class BuildSite {
 
     private Check checkOf(BuildGraph.Node step) {
         return net.model.engine.rules().checks().get(step.about());
+    }
+
+    /** Longest time that the sealant of a joint may be open; 0 when it does not matter. */
+    long openSeconds(int joint) {
+        return net.joint(joint).makeup().sealant().map(Makeup.Sealant::openSeconds).orElse(0L);
     }
 
     /** How long a step takes. */

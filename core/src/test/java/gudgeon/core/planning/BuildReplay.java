@@ -678,7 +678,12 @@ public final class BuildReplay {
     }
 
     private void cure(Joint joint, Makeup.Sealant sealant) {
-        Operation last = last(joint.id()).orElseThrow();
+        Optional<Operation> tight = last(joint.id());
+        if (tight.isEmpty()) {
+            faults.add(new Fault(Rule.STAGES, joint.id(), "it is never tight"));
+            return;
+        }
+        Operation last = tight.get();
         for (Operation step : plan.operations()) {
             boolean fills = step.kind() == Kind.FILL && joint.freedom().opens().contains(step.subject().ref());
             boolean primes = step.kind() == Kind.CHECK
@@ -707,7 +712,10 @@ public final class BuildReplay {
         }
         String id = mark.split("/", 2)[0];
         if (engine.findJoint(id).isEmpty()) {
-            return find(id + "/back");
+            return find(id + "/back").or(() -> engine.circuits().stream()
+                    .filter(circuit -> circuit.drains().contains(id))
+                    .flatMap(circuit -> find("bleed/" + circuit.id()).or(() -> find("fill/" + circuit.id())).stream())
+                    .findFirst());
         }
         if (!history.containsKey(id)) {
             return Optional.empty();
@@ -810,6 +818,17 @@ public final class BuildReplay {
                     });
                 }
                 bleed.ifPresent(then -> ordered(step, then, Rule.FILL, "filling"));
+                Operation ready = bleed.orElse(step);
+                plan.operations().stream()
+                        .filter(prime -> prime.kind() == Kind.CHECK
+                                && check(prime.subject().ref()).kind().equals("prime"))
+                        .filter(prime -> !Optional.ofNullable(ancestors.get(ready.id())).orElse(Set.of()).contains(prime.id()))
+                        .forEach(prime -> ordered(ready, prime, Rule.FILL, "filling"));
+                for (String safe : circuit.makeSafe()) {
+                    find(safe + "/back")
+                            .filter(back -> !Optional.ofNullable(ancestors.get(step.id())).orElse(Set.of()).contains(back.id()))
+                            .ifPresent(back -> ordered(step, back, Rule.FILL, "filling"));
+                }
                 Optional<Input> fluid = step.needs().inputs().stream().findFirst();
                 if (fluid.isEmpty()
                         || !Optional.ofNullable(fluid.get().volume()).equals(circuit.capacity())
