@@ -204,7 +204,7 @@ class OrderListTest {
                         Joint.EngineState.ANY,
                         Joint.Hold.NONE,
                         true),
-                new Joint.Work("top", List.of("socket 13 mm"), new UndoTime(50, 0, 0, ""), 60, Optional.empty(), List.of(), "", false),
+                new Joint.Work("top", List.of("socket 13 mm"), new UndoTime(id.endsWith("-low") ? 90 : 50, 0, 0, ""), 60, Optional.empty(), List.of(), "", false),
                 new Makeup(fasteners, spends, stages, List.of(), new Makeup.Loosen(1, List.of()), Optional.empty(), List.of()));
     }
 }
