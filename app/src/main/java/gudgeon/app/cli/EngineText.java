@@ -84,7 +84,7 @@ final class EngineText {
     }
 
     private void row(String label, String text) {
-        int indent = 18;
+        int indent = 24;
         String lead = "  " + label + " ".repeat(Math.max(1, indent - 2 - label.length()));
         layout.hanging(Ink.SOFT.on(screen, lead), indent, text);
     }

@@ -13,13 +13,5 @@ final class Exit {
     /** The program or the machine failed: a file could not be written, memory ran out. */
     static final int FAILED = 4;
 
-    static final String[] TEXT = {
-        "0:Done",
-        "1:The input has faults, or a name means nothing in it",
-        "2:Wrong usage",
-        "3:There is no plan; the answer says why",
-        "4:The program or the machine failed"
-    };
-
     private Exit() {}
 }

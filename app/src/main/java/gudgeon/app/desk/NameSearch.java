@@ -82,7 +82,7 @@ final class NameSearch {
     private List<String> search(UnknownName.Sort sort, List<String> words, List<Entry> entries) {
         List<String> found = new ArrayList<>();
         for (String word : words) {
-            List<String> ids = search(word, entries);
+            List<String> ids = search(word.strip(), entries);
             if (ids.isEmpty()) {
                 unknown.add(new UnknownName(sort, word, near(word, entries)));
             }
