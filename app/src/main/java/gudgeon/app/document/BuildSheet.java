@@ -91,10 +91,9 @@ public final class BuildSheet {
             return;
         }
         out.open("div", "blocked").text("b", "", "Settle before you start: ");
-        out.text(String.join(". ", plan.blocked().stream()
-                        .map(operation -> "step " + operation.number() + ", " + Figures.list(words.lacks(operation)))
-                        .toList())
-                + ".");
+        out.text(Figures.sentences(plan.blocked().stream()
+                .map(operation -> "step " + operation.number() + ", " + Figures.list(words.lacks(operation)))
+                .toList()));
         out.close();
     }
 
@@ -135,7 +134,7 @@ public final class BuildSheet {
         List<String> notes = new ArrayList<>(words.notes(operation));
         notes.addAll(words.lags(operation, plan));
         if (!notes.isEmpty()) {
-            out.text("div", "note", (String.join(". ", notes) + ".").replace("..", "."));
+            out.text("div", "note", Figures.sentences(notes));
         }
         if (operation.order().gate()) {
             out.open("div", "gate").text("b", "", "Point of no return. ");

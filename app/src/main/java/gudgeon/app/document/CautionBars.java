@@ -18,15 +18,34 @@ final class CautionBars {
         this.catalogue = catalogue;
     }
 
+    /** Danger first; of each level first what stands in full at an earlier step, in one bar, then what is new. */
     void write(Xhtml out, List<String> ids, int step) {
-        for (Caution caution : catalogue.ranked(ids)) {
-            Integer before = writtenOut.putIfAbsent(caution.id(), step);
-            boolean danger = caution.level() == Caution.Level.DANGER;
-            out.open("div", danger ? "danger" : "caution");
-            out.text("b", "word", danger ? "Danger. " : "Caution. ");
-            out.text("b", "", caution.title() + ".");
-            out.text(before == null ? " " + caution.text() : " See step " + before + ".");
-            out.close();
+        for (Caution.Level level : Caution.Level.values()) {
+            List<Caution> ofLevel = catalogue.ranked(ids).stream()
+                    .filter(caution -> caution.level() == level)
+                    .toList();
+            List<Caution> known = ofLevel.stream()
+                    .filter(caution -> writtenOut.containsKey(caution.id()))
+                    .toList();
+            if (!known.isEmpty()) {
+                bar(out, level);
+                for (Caution caution : known) {
+                    out.text("b", "", caution.title()).text(", see step " + writtenOut.get(caution.id()) + ". ");
+                }
+                out.close();
+            }
+            for (Caution caution : ofLevel) {
+                if (writtenOut.putIfAbsent(caution.id(), step) == null) {
+                    bar(out, level);
+                    out.text("b", "", caution.title() + ".").text(" " + caution.text()).close();
+                }
+            }
         }
+    }
+
+    private static void bar(Xhtml out, Caution.Level level) {
+        boolean danger = level == Caution.Level.DANGER;
+        out.open("div", danger ? "danger" : "caution");
+        out.text("b", "word", danger ? "Danger. " : "Caution. ");
     }
 }

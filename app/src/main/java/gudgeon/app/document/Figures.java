@@ -89,6 +89,15 @@ public final class Figures {
         return String.join(", ", words.subList(0, most)) + " and " + (words.size() - most) + " more";
     }
 
+    /** Each text as a sentence: ends with one full stop. */
+    static String sentences(List<String> texts) {
+        return String.join(
+                " ",
+                texts.stream()
+                        .map(text -> text.strip().endsWith(".") ? text.strip() : text.strip() + ".")
+                        .toList());
+    }
+
     private static String rounded(double value, int decimals) {
         BigDecimal decimal = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
         return decimal.signum() == 0 ? "0" : decimal.stripTrailingZeros().toPlainString();

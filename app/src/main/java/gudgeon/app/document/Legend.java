@@ -30,7 +30,7 @@ final class Legend {
         boolean plan = !marks.hasNone();
         add(entries, any(laidOut, DrawnEngine.State.TARGET), "the goal", box("goal"));
         add(entries, any(laidOut, DrawnEngine.State.OFF), "comes off", Legend::off);
-        add(entries, any(laidOut, DrawnEngine.State.ASIDE), "set aside, still hanging on it", Legend::aside);
+        add(entries, any(laidOut, DrawnEngine.State.ASIDE), "set aside, still hanging", Legend::aside);
         add(entries, true, plan ? "stays in place" : "part", box("part"));
         add(entries, any(laidOut, DrawnEngine.State.GROUPED), "several parts that stay", Legend::grouped);
         add(

@@ -121,7 +121,7 @@ public final class StripCard {
             out.text("div", "with", String.join(" · ", with));
         }
         if (!words.notes(operation).isEmpty()) {
-            out.text("div", "note", String.join(". ", words.notes(operation)).replace("..", ".") + ".");
+            out.text("div", "note", Figures.sentences(words.notes(operation)));
         }
         renew(out, operation);
         String because = why.because(operation);

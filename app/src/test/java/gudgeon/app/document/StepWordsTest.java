@@ -1,0 +1,82 @@
+package gudgeon.app.document;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gudgeon.core.planning.Blocked;
+import gudgeon.core.planning.StripPlan;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+
+class StepWordsTest {
+    private static final Shipped WREN = Shipped.plan("wren-160", "barrel");
+    private final StepWords words = new StepWords(WREN.engine());
+    private final WhyWords why = new WhyWords(WREN.engine());
+
+    @Test
+    void boltsAreCountedAndBothSidesNamed() {
+        StripPlan.Operation head = operation("head-studs");
+
+        assertThat(words.instruction(head)).startsWith("Undo the 4 nuts, cylinder head to barrel and crankcase half");
+        assertThat(words.fastenerCount(head)).isEqualTo(4);
+        assertThat(words.fasteners(head)).singleElement().asString().startsWith("4 × stud and nut M8x1.25");
+        assertThat(words.renew(head)).startsWith("renew: ").contains("4 × nut M8x1.25", "head gasket");
+    }
+
+    @Test
+    void liftsNameTheHeaviestPartTheMassAndTheWay() {
+        StripPlan.Operation lift = WREN.plan().operations().stream()
+                .filter(operation -> operation.kind() == StripPlan.Kind.LIFT && operation.pieces().contains("head"))
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(words.instruction(lift)).startsWith("Lift off: cylinder head with ").endsWith(" kg");
+        assertThat(words.tools(lift)).isEmpty();
+    }
+
+    @Test
+    void noInstructionSpeaksInIdsOrEndsWithAStop() {
+        for (StripPlan.Operation operation : WREN.plan().operations()) {
+            assertThat(words.instruction(operation))
+                    .doesNotEndWith(".")
+                    .doesNotContain("lift-")
+                    .matches("[A-Z].*");
+        }
+    }
+
+    @Test
+    void everyStepThatUndoesSaysWhy() {
+        for (StripPlan.Operation operation : WREN.plan().operations()) {
+            if (operation.kind() == StripPlan.Kind.UNDO) {
+                assertThat(why.because(operation)).as(operation.id()).isNotBlank();
+            }
+        }
+    }
+
+    @Test
+    void bagsAreNumberedInTheOrderOfThePlan() {
+        Bags bags = Bags.of(WREN.engine(), WREN.plan());
+        List<Integer> numbers = WREN.plan().operations().stream()
+                .filter(operation -> operation.kind() != StripPlan.Kind.LIFT)
+                .flatMap(operation -> bags.find(operation.id()).stream().boxed())
+                .toList();
+        assertThat(numbers).isSorted().hasSize(bags.count()).startsWith(1).endsWith(bags.count());
+    }
+
+    @Test
+    void everySortOfObstacleHasASentence() {
+        BlockedWords blocked = new BlockedWords(WREN.engine());
+        for (Blocked.Kind kind : Blocked.Kind.values()) {
+            String sentence = blocked.reason(new Blocked.Reason(kind, List.of("head"), 31, List.of("hoist")));
+            assertThat(sentence).contains("cylinder head").endsWith(".");
+            assertThat(sentence.toLowerCase(Locale.ROOT)).contains("hoist");
+        }
+    }
+
+    private static StripPlan.Operation operation(String id) {
+        return WREN.plan().operations().stream()
+                .filter(operation -> operation.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+}
