@@ -48,7 +48,7 @@ public final class BuildWords {
         if (tightening.torque() != null) {
             return tightening.torque().typed();
         }
-        return tightening.angle() == null ? "" : "+ " + Figures.plain(tightening.angle().degrees()) + "°";
+        return tightening.angle() == null ? "" : Figures.plain(tightening.angle().degrees()) + "°";
     }
 
     /** How the thread must be; empty when the step turns none or the file does not say. */
@@ -88,7 +88,7 @@ public final class BuildWords {
             for (BuildPlan.Mark mark : operation.handling().marks()) {
                 parts.computeIfAbsent(mark.keep(), keep -> new ArrayList<>()).add(names.part(mark.part()));
             }
-            parts.forEach((keep, of) -> notes.add("Same " + Figures.list(keep) + " as before: " + Figures.list(of)));
+            parts.forEach((keep, of) -> notes.add("Same " + Figures.list(keep) + " as before: " + Figures.list(Names.gathered(of))));
         }
         if (!operation.needs().text().isBlank() && operation.kind() != BuildPlan.Kind.RESTORE) {
             notes.add(operation.needs().text());
@@ -170,7 +170,9 @@ public final class BuildWords {
             return "Push the " + names.part(joint.between().getFirst()) + " onto the " + names.others(joint) + " and fit the "
                     + StepWords.counted(joint);
         }
-        return "Run in and snug the " + StepWords.counted(joint) + ", " + names.between(joint);
+        boolean threaded = joint.makeup().fasteners().stream()
+                .anyMatch(fastener -> fastener.kind().threaded());
+        return (threaded ? "Run in and snug the " : "Fit the ") + StepWords.counted(joint) + ", " + names.between(joint);
     }
 
     private String without(Joint joint) {
@@ -197,8 +199,11 @@ public final class BuildWords {
         int count = tightening.fasteners().size();
         String every = count > 1 ? ", in the order 1 to " + count : "";
         String once = operation.kind() == BuildPlan.Kind.ANGLE ? ", each once, paint mark first" : "";
-        return which + (joint.makeup().fasteners().isEmpty() ? joint.name() : "the " + StepWords.counted(joint)) + " at "
-                + number(operation) + every + once + ", " + names.between(joint);
+        String what = joint.makeup().fasteners().isEmpty() ? joint.name() : "the " + StepWords.counted(joint);
+        String how = operation.kind() == BuildPlan.Kind.ANGLE
+                ? "turn " + what + " " + number(operation) + " further"
+                : what + " at " + number(operation);
+        return which + how + every + once + ", " + names.between(joint);
     }
 
     private String restore(BuildPlan.Operation operation) {

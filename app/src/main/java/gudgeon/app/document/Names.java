@@ -4,6 +4,7 @@ import gudgeon.core.engine.Engine;
 import gudgeon.core.engine.Joint;
 import gudgeon.core.engine.Part;
 import gudgeon.core.engine.Ready;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Names of an engine's things as they stand inside a sentence. */
@@ -26,12 +27,42 @@ public final class Names {
 
     /** "thermostat housing to cylinder head", "cylinder head to barrel and crankcase". */
     public String between(Joint joint) {
-        return part(joint.between().getFirst()) + " to " + others(joint);
+        List<String> names = gathered(parts(joint.between()));
+        String first = names.getFirst();
+        return names.size() == 1 ? first : first + " to " + Figures.list(names.subList(1, names.size()));
     }
 
     /** All parts of a joint but the first: "barrel and crankcase". */
     String others(Joint joint) {
-        return Figures.list(parts(joint.between().subList(1, joint.between().size())));
+        return Figures.list(gathered(parts(joint.between().subList(1, joint.between().size()))));
+    }
+
+    /** Names that follow each other and differ only in their number become one: "injector 1 to 4". */
+    static List<String> gathered(List<String> names) {
+        List<String> all = new ArrayList<>();
+        int from = 0;
+        while (from < names.size()) {
+            int to = from + 1;
+            while (to < names.size() && sameButNumber(names.get(from), names.get(to))) {
+                to++;
+            }
+            String first = names.get(from);
+            String last = number(names.get(to - 1));
+            String joined = to - from == 2 ? " and " : " to ";
+            all.add(to - from == 1 ? first : first.replaceFirst("[0-9]+", number(first) + joined + last));
+            from = to;
+        }
+        return List.copyOf(all);
+    }
+
+    private static boolean sameButNumber(String a, String b) {
+        return !number(a).isEmpty()
+                && !a.equals(b)
+                && a.replaceFirst("[0-9]+", "#").equals(b.replaceFirst("[0-9]+", "#"));
+    }
+
+    private static String number(String name) {
+        return name.replaceAll("^[^0-9]*([0-9]*).*$", "$1");
     }
 
     /** The name of a joint, ready operation, part or circuit of this id, in lower case; the id when there is none. */

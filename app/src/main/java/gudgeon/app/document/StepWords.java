@@ -240,7 +240,7 @@ public final class StepWords {
         String tail = ", " + mass + way(lift.way());
         if (lift.aside()) {
             List<String> hangers = hangers(operation.pieces(), lift.hangsOn());
-            String hangs = hangers.isEmpty() ? "" : ", hanging on the " + Figures.list(hangers, 2) + strap(lift);
+            String hangs = hangers.isEmpty() ? "" : ", hanging on the " + Figures.list(Names.gathered(hangers), 2) + strap(lift);
             return "Set aside: " + things + hangs + tail;
         }
         return (lift.massKilograms() < LIFT_RATHER_THAN_TAKE_KG ? "Take off: " : "Lift off: ") + things + tail;
@@ -256,7 +256,7 @@ public final class StepWords {
                 .filter(part -> part != main)
                 .map(part -> Names.inSentence(part.name()))
                 .toList();
-        return Names.inSentence(main.name()) + (rest.isEmpty() ? "" : " with " + Figures.list(rest, 4));
+        return Names.inSentence(main.name()) + (rest.isEmpty() ? "" : " with " + Figures.list(Names.gathered(rest), 4));
     }
 
     private boolean assumed(List<String> ids) {

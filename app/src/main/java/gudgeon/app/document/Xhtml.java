@@ -2,9 +2,13 @@ package gudgeon.app.document;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 
 /** Builds well-formed XHTML; every text is escaped and kept to the shipped faces. */
 final class Xhtml {
+    /** A line end after these changes nothing on paper. */
+    private static final List<String> BLOCKS = List.of("div", "p", "table", "tr", "h1", "h2");
+
     private final StringBuilder out = new StringBuilder();
     private final Deque<String> open = new ArrayDeque<>();
 
@@ -26,8 +30,9 @@ final class Xhtml {
     }
 
     Xhtml close() {
-        out.append("</").append(open.pop()).append('>');
-        if (open.size() < 6) {
+        String element = open.pop();
+        out.append("</").append(element).append('>');
+        if (BLOCKS.contains(element)) {
             out.append('\n');
         }
         return this;

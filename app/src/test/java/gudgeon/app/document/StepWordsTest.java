@@ -54,6 +54,14 @@ class StepWordsTest {
     }
 
     @Test
+    void numberedNamesAreGathered() {
+        assertThat(Names.gathered(List.of("injector 1", "injector 2", "injector 3", "rail", "cap 1", "cap 2")))
+                .containsExactly("injector 1 to 3", "rail", "cap 1 and 2");
+        assertThat(Names.gathered(List.of("head", "head", "bolt M8"))).containsExactly("head", "head", "bolt M8");
+        assertThat(Names.gathered(List.of())).isEmpty();
+    }
+
+    @Test
     void bagsAreNumberedInTheOrderOfThePlan() {
         Bags bags = Bags.of(WREN.engine(), WREN.plan());
         List<Integer> numbers = WREN.plan().operations().stream()
