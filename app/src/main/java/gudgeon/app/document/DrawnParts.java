@@ -51,7 +51,7 @@ final class DrawnParts {
 
     /** One box for several parts that stay. */
     DrawnEngine.Box group(String id, String group, List<Part> parts, int order) {
-        String name = group.isEmpty() ? "Other parts" : Names.capital(group.replace('-', ' '));
+        String name = Names.heading(group, parts.stream().map(Part::name).toList());
         List<String> rows = new ArrayList<>(RowBreaker.rows(name, DrawnEngine.Shape.PART));
         rows.add(Figures.count(parts.size(), "part") + " stay");
         String names = Figures.list(

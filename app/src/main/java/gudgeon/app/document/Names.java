@@ -6,6 +6,7 @@ import gudgeon.core.engine.Part;
 import gudgeon.core.engine.Ready;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** Names of an engine's things as they stand inside a sentence. */
 public final class Names {
@@ -100,5 +101,15 @@ public final class Names {
     /** Upper case at the start. */
     static String capital(String text) {
         return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+
+    /** An assembly's name as a heading; an abbreviation that its parts write in capitals stays one ("EGR"). */
+    static String heading(String group, List<String> parts) {
+        if (group.isEmpty()) {
+            return "Other parts";
+        }
+        String capitals = group.toUpperCase(Locale.ROOT);
+        boolean abbreviation = parts.stream().anyMatch(name -> (" " + name + " ").contains(" " + capitals + " "));
+        return abbreviation ? capitals : capital(group.replace('-', ' '));
     }
 }

@@ -50,7 +50,8 @@ final class Panels {
         }
         List<Panel> panels = new ArrayList<>();
         groups.forEach((group, members) -> {
-            String heading = group.isEmpty() ? "Other parts" : Names.capital(group.replace('-', ' '));
+            String heading =
+                    Names.heading(group, members.stream().map(box -> box.label().name()).toList());
             DrawnEngine drawn = DrawnEngine.of(members, inside.getOrDefault(group, List.of()));
             panels.add(new Panel(heading, withLists(drawn)));
         });
