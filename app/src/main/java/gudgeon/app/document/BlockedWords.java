@@ -21,22 +21,30 @@ public final class BlockedWords {
     public String reason(Blocked.Reason reason) {
         String about = Figures.list(reason.about().stream().map(names::any).toList(), 6);
         return switch (reason.kind()) {
-            case TOO_HEAVY -> "Too heavy: " + about + ", at least " + Figures.mass(reason.massKilograms())
-                    + " in one lift." + would(reason, " It can be lifted with: ");
-            case LICENSED -> "Only licensed practice may undo: " + about + "." + would(reason, " It goes without when these come: ");
-            case WILL_NOT_COME -> "Will not come, and the file gives no way to cut it: " + about + "."
-                    + would(reason, " It goes on when these come: ");
-            case WOULD_HANG -> "Would hang on something that does not carry it: " + about + "."
-                    + would(reason, " It goes on when these are undone: ");
+            case TOO_HEAVY ->
+                "Too heavy: " + about + ", at least " + Figures.mass(reason.massKilograms()) + " in one lift."
+                        + would(reason, " It can be lifted with: ");
+            case LICENSED ->
+                "Only licensed practice may undo: " + about + "." + would(reason, " It goes without when these come: ");
+            case WILL_NOT_COME ->
+                "Will not come, and the file gives no way to cut it: " + about + "."
+                        + would(reason, " It goes on when these come: ");
+            case WOULD_HANG ->
+                "Would hang on something that does not carry it: " + about + "."
+                        + would(reason, " It goes on when these are undone: ");
             case LOOSE -> "Would be loose with nothing to carry it: " + about + "." + would(reason, " What helps: ");
             case ORDER -> "These two cannot be brought into an order: " + about + "." + would(reason, " What helps: ");
-            case NO_WAY -> "Nothing in the engine file lets this be done: " + about + "." + would(reason, " What stands in the way: ");
+            case NO_WAY ->
+                "Nothing in the engine file lets this be done: " + about + "."
+                        + would(reason, " What stands in the way: ");
         };
     }
 
     private String would(Blocked.Reason reason, String lead) {
         return reason.unblockedBy().isEmpty()
                 ? ""
-                : lead + Figures.list(reason.unblockedBy().stream().map(names::any).toList(), 6) + ".";
+                : lead
+                        + Figures.list(
+                                reason.unblockedBy().stream().map(names::any).toList(), 6) + ".";
     }
 }

@@ -29,7 +29,8 @@ record BoxSize(double width, double height, double head) {
             }
             case KNOT -> new BoxSize(Math.max(30, tag(box.label().tag()) + 6), 18, 18);
             case LIST -> {
-                double height = box.entries().stream().mapToDouble(BoxSize::entryHeight).sum() + 4;
+                double height =
+                        box.entries().stream().mapToDouble(BoxSize::entryHeight).sum() + 4;
                 yield new BoxSize(ListColumns.of(box.entries()).width(), height, height);
             }
         };

@@ -38,7 +38,8 @@ final class BoxStrokes {
         }
     }
 
-    private static void rows(SvgText out, DrawnEngine.Box box, double x, double middle, double rowHeight, String style) {
+    private static void rows(
+            SvgText out, DrawnEngine.Box box, double x, double middle, double rowHeight, String style) {
         List<String> rows = box.label().rows();
         boolean small = box.shape() == DrawnEngine.Shape.PIPE;
         double size = small ? RowBreaker.PIPE_SIZE : RowBreaker.PART_SIZE;
@@ -70,7 +71,9 @@ final class BoxStrokes {
 
     /** Height of the part with the name; the whole box when nothing stands below it. */
     private static double headOf(LaidOut.Placed body) {
-        return body.box().references().isEmpty() ? body.height() : BoxSize.of(body.box()).head();
+        return body.box().references().isEmpty()
+                ? body.height()
+                : BoxSize.of(body.box()).head();
     }
 
     /** Joints to other panels, below the name. */
@@ -85,7 +88,8 @@ final class BoxStrokes {
         for (DrawnEngine.Reference reference : references) {
             double x = body.x() + 8;
             if (!reference.tag().isEmpty()) {
-                DrawingStrokes.number(out, "tag", "number", reference.tag(), x + BoxSize.tag(reference.tag()) / 2 - 3, y + 1);
+                DrawingStrokes.number(
+                        out, "tag", "number", reference.tag(), x + BoxSize.tag(reference.tag()) / 2 - 3, y + 1);
                 x += BoxSize.tag(reference.tag());
             }
             for (String row : BoxSize.referenceRows(reference)) {
@@ -119,7 +123,11 @@ final class BoxStrokes {
     static void ground(SvgText out, double x, double y, double width) {
         StringBuilder data = new StringBuilder();
         for (double at = x + 8; at <= x + width; at += 14) {
-            data.append('M').append(SvgText.n(at)).append(' ').append(SvgText.n(y)).append("l-9 10");
+            data.append('M')
+                    .append(SvgText.n(at))
+                    .append(' ')
+                    .append(SvgText.n(y))
+                    .append("l-9 10");
         }
         out.path("joint", data.toString());
     }

@@ -51,17 +51,23 @@ public final class BuildSheet {
         blockedAtTheTop(out);
         layOut(out);
         for (BuildPlan.Correction correction : plan.corrections()) {
-            out.text("p", "", "Correct the engine file: the " + correction.kind().name().toLowerCase(java.util.Locale.ROOT)
-                    + " condition of the " + names.any(correction.about()) + " did not hold when it was done ("
-                    + Figures.list(correction.ids().stream().map(names::any).toList(), 3) + ").");
+            out.text(
+                    "p",
+                    "",
+                    "Correct the engine file: the " + correction.kind().name().toLowerCase(java.util.Locale.ROOT)
+                            + " condition of the " + names.any(correction.about()) + " did not hold when it was done ("
+                            + Figures.list(
+                                    correction.ids().stream().map(names::any).toList(), 3) + ").");
         }
         for (List<BuildPlan.Operation> run :
                 ZoneRuns.of(plan.operations(), operation -> operation.place().zone())) {
             long seconds = run.stream()
-                    .mapToLong(operation -> operation.clock().seconds() + operation.place().changeoverSeconds())
+                    .mapToLong(operation ->
+                            operation.clock().seconds() + operation.place().changeoverSeconds())
                     .sum();
             out.open("h2", "").text(names.zone(run.getFirst().place().zone()));
-            out.text("span", "go", "   " + Figures.time(seconds) + " with changeover").close();
+            out.text("span", "go", "   " + Figures.time(seconds) + " with changeover")
+                    .close();
             run.forEach(operation -> step(out, operation));
         }
         end(out);
@@ -77,9 +83,12 @@ public final class BuildSheet {
         sum(out, "Steps", String.valueOf(plan.operations().size()));
         sum(out, "Blocked", String.valueOf(plan.blocked().size()));
         out.close().close();
-        out.text("p", "proof", "The order keeps every rule of the engine file. Its changeover is "
-                + Figures.time(plan.totals().changeoverSeconds()) + "; none is below "
-                + Figures.time(plan.totals().changeoverLowerBoundSeconds()) + ".");
+        out.text(
+                "p",
+                "proof",
+                "The order keeps every rule of the engine file. Its changeover is "
+                        + Figures.time(plan.totals().changeoverSeconds()) + "; none is below "
+                        + Figures.time(plan.totals().changeoverLowerBoundSeconds()) + ".");
     }
 
     private static void sum(Xhtml out, String label, String value) {
@@ -110,7 +119,10 @@ public final class BuildSheet {
 
     private static void lay(Xhtml out, String lead, Set<String> things) {
         if (!things.isEmpty()) {
-            out.open("p", "lay").text("b", "", lead).text(String.join(" · ", things)).close();
+            out.open("p", "lay")
+                    .text("b", "", lead)
+                    .text(String.join(" · ", things))
+                    .close();
         }
     }
 
@@ -129,7 +141,10 @@ public final class BuildSheet {
         }
         List<String> inputs = operation.kind() == BuildPlan.Kind.FILL ? List.of() : words.inputs(operation);
         if (!inputs.isEmpty()) {
-            out.open("div", "renew").text("span", "sign", "in hand").text(" " + String.join(" · ", inputs)).close();
+            out.open("div", "renew")
+                    .text("span", "sign", "in hand")
+                    .text(" " + String.join(" · ", inputs))
+                    .close();
         }
         List<String> notes = new ArrayList<>(words.notes(operation));
         notes.addAll(words.lags(operation, plan));
@@ -138,7 +153,8 @@ public final class BuildSheet {
         }
         if (operation.order().gate()) {
             out.open("div", "gate").text("b", "", "Point of no return. ");
-            out.text("Nothing after this starts until it is signed: ............................").close();
+            out.text("Nothing after this starts until it is signed: ............................")
+                    .close();
         }
         out.close();
         out.open("td", "min").text(Figures.time(operation.clock().seconds()));
@@ -154,7 +170,10 @@ public final class BuildSheet {
 
     private void heldUp(Xhtml out, BuildPlan.Operation operation) {
         for (String lack : words.lacks(operation)) {
-            out.open("div", "blocked").text("b", "", "Blocked. ").text(lack + ".").close();
+            out.open("div", "blocked")
+                    .text("b", "", "Blocked. ")
+                    .text(lack + ".")
+                    .close();
         }
         List<String> waits = operation.holdUp().waitsFor();
         if (!waits.isEmpty() && operation.holdUp().blockedBy().isEmpty()) {
@@ -189,12 +208,21 @@ public final class BuildSheet {
     }
 
     private void end(Xhtml out) {
-        long open = plan.accounts().stream().filter(account -> !account.settled()).count();
+        long open =
+                plan.accounts().stream().filter(account -> !account.settled()).count();
         out.text("h2", "", "At the end");
-        out.text("p", "", "Accounted for: " + Figures.count(plan.accounts().size(), "thing") + " that came off or was used up"
-                + (open == 0 ? ", every one with the step that settles it." : ", " + open + " of them still open."));
+        out.text(
+                "p",
+                "",
+                "Accounted for: " + Figures.count(plan.accounts().size(), "thing") + " that came off or was used up"
+                        + (open == 0
+                                ? ", every one with the step that settles it."
+                                : ", " + open + " of them still open."));
         for (BuildPlan.Cure cure : plan.cures()) {
-            out.text("p", "", "Still curing: " + names.any(cure.joint()) + ", another " + Figures.time(cure.secondsLeft()) + ".");
+            out.text(
+                    "p",
+                    "",
+                    "Still curing: " + names.any(cure.joint()) + ", another " + Figures.time(cure.secondsLeft()) + ".");
         }
         out.text("p", "", "Nothing is left in the trays, tools counted: ............................");
     }

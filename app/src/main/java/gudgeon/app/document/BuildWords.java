@@ -48,7 +48,9 @@ public final class BuildWords {
         if (tightening.torque() != null) {
             return tightening.torque().typed();
         }
-        return tightening.angle() == null ? "" : Figures.plain(tightening.angle().degrees()) + "°";
+        return tightening.angle() == null
+                ? ""
+                : Figures.plain(tightening.angle().degrees()) + "°";
     }
 
     /** How the thread must be; empty when the step turns none or the file does not say. */
@@ -75,8 +77,11 @@ public final class BuildWords {
         return switch (input.kind()) {
             case PIECE -> (input.count() > 1 ? input.count() + " × " : "") + input.spec() + ", new";
             case SEALANT -> input.spec();
-            case FLUID -> input.spec()
-                    + (input.volume() == null ? "" : ", at most " + Figures.volume(input.volume().litres()));
+            case FLUID ->
+                input.spec()
+                        + (input.volume() == null
+                                ? ""
+                                : ", at most " + Figures.volume(input.volume().litres()));
         };
     }
 
@@ -88,7 +93,8 @@ public final class BuildWords {
             for (BuildPlan.Mark mark : operation.handling().marks()) {
                 parts.computeIfAbsent(mark.keep(), keep -> new ArrayList<>()).add(names.part(mark.part()));
             }
-            parts.forEach((keep, of) -> notes.add("Same " + Figures.list(keep) + " as before: " + Figures.list(Names.gathered(of))));
+            parts.forEach((keep, of) ->
+                    notes.add("Same " + Figures.list(keep) + " as before: " + Figures.list(Names.gathered(of))));
         }
         if (!operation.needs().text().isBlank() && operation.kind() != BuildPlan.Kind.RESTORE) {
             notes.add(operation.needs().text());
@@ -129,8 +135,9 @@ public final class BuildWords {
         String about = Figures.list(lack.about().stream().map(names::any).toList(), 4);
         return switch (lack.kind()) {
             case TOO_HEAVY -> "Too heavy for the ways of lifting there are: " + about + ways(lack);
-            case THREAD_STATE -> "The file does not say whether the threads are dry, oiled, locked or sealed"
-                    + (about.isEmpty() ? "" : ": " + about) + ". Confirm from your manual";
+            case THREAD_STATE ->
+                "The file does not say whether the threads are dry, oiled, locked or sealed"
+                        + (about.isEmpty() ? "" : ": " + about) + ". Confirm from your manual";
             case NOT_IN_HAND -> "Not in hand: " + about;
             case LIMIT_NOT_CONFIRMED -> "A limit is only typical, confirm it from your manual: " + about;
             case NO_ROOM -> "No room to tighten it, these did not come off: " + about;
@@ -156,9 +163,8 @@ public final class BuildWords {
     private String place(BuildPlan.Operation operation) {
         StepWords strip = new StepWords(engine);
         BuildPlan.Handling handling = operation.handling();
-        String mass = handling == null
-                ? ""
-                : ", " + Figures.mass(handling.massKilograms()) + StepWords.way(handling.way());
+        String mass =
+                handling == null ? "" : ", " + Figures.mass(handling.massKilograms()) + StepWords.way(handling.way());
         return "Put in place: " + strip.pieces(operation.subject().parts()) + mass;
     }
 
@@ -167,12 +173,13 @@ public final class BuildWords {
             return without(joint);
         }
         if (joint.kind() == JointKind.HOSE_CLIP) {
-            return "Push the " + names.part(joint.between().getFirst()) + " onto the " + names.others(joint) + " and fit the "
-                    + StepWords.counted(joint);
+            return "Push the " + names.part(joint.between().getFirst()) + " onto the " + names.others(joint)
+                    + " and fit the " + StepWords.counted(joint);
         }
         boolean threaded = joint.makeup().fasteners().stream()
                 .anyMatch(fastener -> fastener.kind().threaded());
-        return (threaded ? "Run in and snug the " : "Fit the ") + StepWords.counted(joint) + ", " + names.between(joint);
+        return (threaded ? "Run in and snug the " : "Fit the ") + StepWords.counted(joint) + ", "
+                + names.between(joint);
     }
 
     private String without(Joint joint) {
@@ -214,7 +221,9 @@ public final class BuildWords {
     private String fill(String circuit, BuildPlan.Operation operation) {
         List<String> fluids = inputs(operation);
         String with = Figures.list(fluids);
-        return with.startsWith(circuit) ? "Fill: " + with : "Fill: " + circuit + (fluids.isEmpty() ? "" : ", with " + with);
+        return with.startsWith(circuit)
+                ? "Fill: " + with
+                : "Fill: " + circuit + (fluids.isEmpty() ? "" : ", with " + with);
     }
 
     private String joint(String id) {

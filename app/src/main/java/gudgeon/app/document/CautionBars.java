@@ -37,7 +37,9 @@ final class CautionBars {
             for (Caution caution : ofLevel) {
                 if (writtenOut.putIfAbsent(caution.id(), step) == null) {
                     bar(out, level);
-                    out.text("b", "", caution.title() + ".").text(" " + caution.text()).close();
+                    out.text("b", "", caution.title() + ".")
+                            .text(" " + caution.text())
+                            .close();
                 }
             }
         }

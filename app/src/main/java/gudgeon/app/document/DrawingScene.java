@@ -83,8 +83,8 @@ final class DrawingScene {
     private void orderByGroup() {
         Map<String, List<String>> groups = new LinkedHashMap<>();
         engine.parts()
-                .forEach(part ->
-                        groups.computeIfAbsent(part.group(), key -> new ArrayList<>()).add(part.id()));
+                .forEach(part -> groups.computeIfAbsent(part.group(), key -> new ArrayList<>())
+                        .add(part.id()));
         groups.values().forEach(ids -> ids.forEach(id -> order.put(id, order.size())));
     }
 
@@ -127,11 +127,12 @@ final class DrawingScene {
 
     /** Equal for copies of one part that share their fate; unique for all others. */
     private String copyKey(Part part) {
-        if (engine.parts().size() <= SMALL_ENGINE || part.id().equals(engine.workplace().base())) {
+        if (engine.parts().size() <= SMALL_ENGINE
+                || part.id().equals(engine.workplace().base())) {
             return part.id();
         }
-        return part.id().replaceAll("[0-9]+", "#") + "|" + part.name().replaceAll("[0-9]+", "#") + "|" + part.group() + "|"
-                + marks.state(part.id());
+        return part.id().replaceAll("[0-9]+", "#") + "|" + part.name().replaceAll("[0-9]+", "#") + "|" + part.group()
+                + "|" + marks.state(part.id());
     }
 
     /** The base, the goal, everything that moves, and both ends of every joint undone. */
@@ -176,7 +177,8 @@ final class DrawingScene {
         return Figures.list(joints.stream()
                 .map(joint -> joint.name()
                         + (marks.undone(joint.id())
-                                ? ", undone in step " + marks.undoneIn(joint.id()).getFirst()
+                                ? ", undone in step "
+                                        + marks.undoneIn(joint.id()).getFirst()
                                 : ""))
                 .toList());
     }

@@ -60,7 +60,8 @@ final class DrawingSheet {
         open(out, height);
         out.rect("ground", 0, 0, width, height);
         frame(out, height);
-        out.line("<g transform=\"translate(" + SvgText.n((width - laidOut.width()) / 2) + " " + SvgText.n(top) + ")\">");
+        out.line(
+                "<g transform=\"translate(" + SvgText.n((width - laidOut.width()) / 2) + " " + SvgText.n(top) + ")\">");
         new DrawingStrokes(laidOut).draw(out);
         out.line("</g>");
         out.path("thin", "M" + SvgText.n(inset) + " " + SvgText.n(footTop) + "H" + SvgText.n(width - inset));
@@ -77,7 +78,8 @@ final class DrawingSheet {
                 new TitleBlock.Cell("Drawing", subject),
                 new TitleBlock.Cell(
                         "Engine file",
-                        engine.identity().id() + (file.isEmpty() ? "" : " · " + file.substring(0, Math.min(8, file.length())))),
+                        engine.identity().id()
+                                + (file.isEmpty() ? "" : " · " + file.substring(0, Math.min(8, file.length())))),
                 new TitleBlock.Cell(
                         "Parts and joints",
                         engine.parts().size() + " and " + engine.joints().size()),
@@ -90,10 +92,12 @@ final class DrawingSheet {
     }
 
     private void open(SvgText out, double height) {
-        out.line("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"engine-drawing\" viewBox=\"0 0 " + SvgText.n(width) + " "
+        out.line("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"engine-drawing\" viewBox=\"0 0 " + SvgText.n(width)
+                + " "
                 + SvgText.n(height) + "\" width=\"" + SvgText.n(width) + "\" height=\"" + SvgText.n(height)
                 + "\" role=\"img\" aria-labelledby=\"drawing-title drawing-desc\">");
-        out.line("<title id=\"drawing-title\">" + SvgText.escaped(engine.identity().name() + ": " + subject) + "</title>");
+        out.line("<title id=\"drawing-title\">"
+                + SvgText.escaped(engine.identity().name() + ": " + subject) + "</title>");
         out.line("<desc id=\"drawing-desc\">" + SvgText.escaped(description()) + "</desc>");
         out.line("<style>").add(DrawingStyle.css(options)).line("</style>");
         out.line("<defs><pattern id=\"hatch\" width=\"7\" height=\"7\" patternUnits=\"userSpaceOnUse\""
@@ -101,13 +105,15 @@ final class DrawingSheet {
     }
 
     private String description() {
-        String base = "Parts are boxes, joints are lines, in layers; the " + new Names(engine).part(engine.workplace().base())
-                + " at the foot stays put. ";
+        String base = "Parts are boxes, joints are lines, in layers; the "
+                + new Names(engine).part(engine.workplace().base()) + " at the foot stays put. ";
         if (marks.hasNone()) {
             return base + Figures.count(engine.parts().size(), "part") + ", "
                     + Figures.count(engine.joints().size(), "joint") + ".";
         }
-        return base + sentence("The goal: ", DrawnEngine.State.TARGET) + sentence("Comes off: ", DrawnEngine.State.OFF)
+        return base
+                + sentence("The goal: ", DrawnEngine.State.TARGET)
+                + sentence("Comes off: ", DrawnEngine.State.OFF)
                 + sentence("Set aside: ", DrawnEngine.State.ASIDE);
     }
 
@@ -132,8 +138,10 @@ final class DrawingSheet {
             zone(out, String.valueOf(i + 1), x, 15, x, height - 15);
             if (i > 0) {
                 double at = inset + i * (width - 2 * inset) / columns;
-                out.path("thin", "M" + SvgText.n(at) + " 6V" + SvgText.n(inset) + "M" + SvgText.n(at) + " "
-                        + SvgText.n(height - inset) + "V" + SvgText.n(height - 6));
+                out.path(
+                        "thin",
+                        "M" + SvgText.n(at) + " 6V" + SvgText.n(inset) + "M" + SvgText.n(at) + " "
+                                + SvgText.n(height - inset) + "V" + SvgText.n(height - 6));
             }
         }
         int rows = Math.max(2, 2 * (int) Math.round(height / 400));
@@ -142,8 +150,10 @@ final class DrawingSheet {
             zone(out, letter(i), 15, y, width - 15, y);
             if (i > 0) {
                 double at = inset + i * (height - 2 * inset) / rows;
-                out.path("thin", "M6 " + SvgText.n(at) + "H" + SvgText.n(inset) + "M" + SvgText.n(width - inset) + " "
-                        + SvgText.n(at) + "H" + SvgText.n(width - 6));
+                out.path(
+                        "thin",
+                        "M6 " + SvgText.n(at) + "H" + SvgText.n(inset) + "M" + SvgText.n(width - inset) + " "
+                                + SvgText.n(at) + "H" + SvgText.n(width - 6));
             }
         }
     }

@@ -45,8 +45,11 @@ final class DrawingStrokes {
         LaidOut.Point start = route.points().getFirst();
         StringBuilder data = new StringBuilder("M" + SvgText.n(start.x()) + " "
                 + SvgText.n(bottoms.getOrDefault(route.line().from(), start.y())));
-        route.points().forEach(point ->
-                data.append('L').append(SvgText.n(point.x())).append(' ').append(SvgText.n(point.y())));
+        route.points()
+                .forEach(point -> data.append('L')
+                        .append(SvgText.n(point.x()))
+                        .append(' ')
+                        .append(SvgText.n(point.y())));
         String style = route.line().undone() ? "undone" : route.line().flexible() ? "flexible" : "joint";
         out.line("<g>").title(route.line().title()).path(style, data.toString()).line("</g>");
     }

@@ -2,8 +2,7 @@ package gudgeon.app.document;
 
 /** The style sheet inside a drawing. */
 final class DrawingStyle {
-    private static final String RULES =
-            """
+    private static final String RULES = """
             .engine-drawing{font-family:Sheet,'Barlow Condensed','Arial Narrow',sans-serif;font-weight:500;font-variant-numeric:tabular-nums}
             .engine-drawing text{fill:var(--ink)}
             .engine-drawing .ground{fill:var(--paper)}
@@ -54,7 +53,9 @@ final class DrawingStyle {
             css.append(Typeface.TEXT_700.fontFace()).append('\n');
         }
         if (options.theme() != Theme.INHERIT) {
-            css.append(".engine-drawing{").append(options.theme().declarations()).append("}\n");
+            css.append(".engine-drawing{")
+                    .append(options.theme().declarations())
+                    .append("}\n");
         }
         return css.append(RULES).toString();
     }

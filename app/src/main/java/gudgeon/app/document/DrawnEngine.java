@@ -161,7 +161,12 @@ record DrawnEngine(List<Box> boxes, List<Line> lines) {
             }
             String id = "knot " + String.join(" ", ends);
             State state = tie.undone() ? State.OFF : State.IN_PLACE;
-            all.add(Box.plain(id, Shape.KNOT, state, new Label(List.of(), tie.tag(), tie.title()), seatOf(boxes, ends.getFirst())));
+            all.add(Box.plain(
+                    id,
+                    Shape.KNOT,
+                    state,
+                    new Label(List.of(), tie.tag(), tie.title()),
+                    seatOf(boxes, ends.getFirst())));
             ends.subList(0, ends.size() - 1).forEach(end -> lines.add(tie.line(end, id, "")));
             lines.add(tie.line(id, ends.getLast(), ""));
         }

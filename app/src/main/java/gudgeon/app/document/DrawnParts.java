@@ -30,10 +30,7 @@ final class DrawnParts {
         Part part = copies.getFirst();
         DrawnEngine.State state = marks.state(part.id());
         boolean base = part.id().equals(engine.workplace().base());
-        boolean pipe = isPipe(part)
-                && !base
-                && state != DrawnEngine.State.TARGET
-                && state != DrawnEngine.State.ASIDE;
+        boolean pipe = isPipe(part) && !base && state != DrawnEngine.State.TARGET && state != DrawnEngine.State.ASIDE;
         DrawnEngine.Shape shape = pipe ? DrawnEngine.Shape.PIPE : DrawnEngine.Shape.PART;
         String tag = PlanMarks.shortened(copies.stream()
                 .flatMap(copy -> marks.liftedIn(copy.id()).stream())

@@ -22,7 +22,9 @@ public final class Figures {
             return seconds + " s";
         }
         long minutes = minutes(seconds);
-        return minutes < 60 ? minutes + " min" : String.format(Locale.ROOT, "%d h %02d min", minutes / 60, minutes % 60);
+        return minutes < 60
+                ? minutes + " min"
+                : String.format(Locale.ROOT, "%d h %02d min", minutes / 60, minutes % 60);
     }
 
     /** Whole minutes, rounded half up. */

@@ -33,30 +33,41 @@ final class Legend {
         add(entries, any(laidOut, DrawnEngine.State.ASIDE), "set aside, still hanging", Legend::aside);
         add(entries, true, plan ? "stays in place" : "part", box("part"));
         add(entries, any(laidOut, DrawnEngine.State.GROUPED), "several parts that stay", Legend::grouped);
-        add(
-                entries,
-                laidOut.boxes().stream().anyMatch(placed -> pipe(placed.box())),
-                "hose, pipe, loom",
-                Legend::pipe);
+        add(entries, laidOut.boxes().stream().anyMatch(placed -> pipe(placed.box())), "hose, pipe, loom", Legend::pipe);
         add(entries, true, "stays put", Legend::base);
         add(entries, laidOut.routes().stream().anyMatch(route -> solid(route.line())), "joint", line("joint"));
         add(
                 entries,
-                laidOut.routes().stream().anyMatch(route -> route.line().flexible() && !route.line().undone()),
+                laidOut.routes().stream()
+                        .anyMatch(route ->
+                                route.line().flexible() && !route.line().undone()),
                 "flexible joint",
                 line("flexible"));
-        add(entries, laidOut.routes().stream().anyMatch(route -> route.line().undone()), "joint undone", line("undone"));
+        add(
+                entries,
+                laidOut.routes().stream().anyMatch(route -> route.line().undone()),
+                "joint undone",
+                line("undone"));
         add(
                 entries,
                 laidOut.boxes().stream().anyMatch(placed -> placed.box().shape() == DrawnEngine.Shape.KNOT),
                 "joint of three parts or more",
                 Legend::knot);
-        add(entries, !laidOut.frames().isEmpty(), "joined to a part of another panel", (out, x, y) ->
-                out.text("reference", x, y + 14, "to ..."));
-        add(entries, plan, "step that undoes a joint", (out, x, y) ->
-                DrawingStrokes.number(out, "tag", "number", "12", x + SWATCH / 2, y + 2.5));
-        add(entries, plan, "step that lifts a part", (out, x, y) ->
-                DrawingStrokes.number(out, "lift", "lift-number", "13", x + SWATCH / 2, y + 2.5));
+        add(
+                entries,
+                !laidOut.frames().isEmpty(),
+                "joined to a part of another panel",
+                (out, x, y) -> out.text("reference", x, y + 14, "to ..."));
+        add(
+                entries,
+                plan,
+                "step that undoes a joint",
+                (out, x, y) -> DrawingStrokes.number(out, "tag", "number", "12", x + SWATCH / 2, y + 2.5));
+        add(
+                entries,
+                plan,
+                "step that lifts a part",
+                (out, x, y) -> DrawingStrokes.number(out, "lift", "lift-number", "13", x + SWATCH / 2, y + 2.5));
         return new Legend(entries);
     }
 
@@ -133,8 +144,10 @@ final class Legend {
     }
 
     private static void pipe(SvgText out, double x, double y) {
-        out.path("rules", "M" + SvgText.n(x) + " " + SvgText.n(y + 3) + "h" + SvgText.n(SWATCH) + "M" + SvgText.n(x) + " "
-                + SvgText.n(y + 17) + "h" + SvgText.n(SWATCH));
+        out.path(
+                "rules",
+                "M" + SvgText.n(x) + " " + SvgText.n(y + 3) + "h" + SvgText.n(SWATCH) + "M" + SvgText.n(x) + " "
+                        + SvgText.n(y + 17) + "h" + SvgText.n(SWATCH));
     }
 
     private static void base(SvgText out, double x, double y) {

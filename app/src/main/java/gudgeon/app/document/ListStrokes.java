@@ -49,7 +49,9 @@ final class ListStrokes {
             if (entry.state() == DrawnEngine.State.OFF) {
                 out.rect("hatched", x, y, 16, 11);
             }
-            out.path("rules", "M" + SvgText.n(x) + " " + SvgText.n(y) + "h16M" + SvgText.n(x) + " " + SvgText.n(y + 11) + "h16");
+            out.path(
+                    "rules",
+                    "M" + SvgText.n(x) + " " + SvgText.n(y) + "h16M" + SvgText.n(x) + " " + SvgText.n(y + 11) + "h16");
             return;
         }
         switch (entry.state()) {

@@ -35,7 +35,8 @@ public final class Names {
 
     /** All parts of a joint but the first: "barrel and crankcase". */
     String others(Joint joint) {
-        return Figures.list(gathered(parts(joint.between().subList(1, joint.between().size()))));
+        return Figures.list(
+                gathered(parts(joint.between().subList(1, joint.between().size()))));
     }
 
     /** Names that follow each other and differ only in their number become one: "injector 1 to 4". */

@@ -31,7 +31,9 @@ public final class OrderCsv {
                                 unit(line.amount()),
                                 line.spec(),
                                 each,
-                                line.price().known() > 0 ? Figures.money(line.price().known()) : "",
+                                line.price().known() > 0
+                                        ? Figures.money(line.price().known())
+                                        : "",
                                 String.join("; ", words.uses(line))));
             }
         }
@@ -55,7 +57,8 @@ public final class OrderCsv {
     }
 
     private static void row(StringBuilder out, List<String> fields) {
-        out.append(String.join(",", fields.stream().map(OrderCsv::field).toList())).append("\r\n");
+        out.append(String.join(",", fields.stream().map(OrderCsv::field).toList()))
+                .append("\r\n");
     }
 
     /** A field, quoted when it must be. */

@@ -30,8 +30,11 @@ public final class OrderSheet {
         out.text("h1", "", engine.identity().name());
         out.text("div", "lead", "To buy. " + subject);
         sums(out, list.totals());
-        out.text("p", "", "Hold old beside new before the old one is thrown away: size, thickness, holes. "
-                + "Prices are those of the engine file; what has none is left open.");
+        out.text(
+                "p",
+                "",
+                "Hold old beside new before the old one is thrown away: size, thickness, holes. "
+                        + "Prices are those of the engine file; what has none is left open.");
         for (OrderList.Section section : list.sections()) {
             out.text("h2", "", OrderWords.heading(section.kind()));
             out.open("table", "list").open("thead", "").open("tr", "");
@@ -61,20 +64,26 @@ public final class OrderSheet {
     private static void line(Xhtml out, OrderWords words, OrderLine line) {
         out.open("tr", "");
         out.openStyled("td", "", "width:11mm").text("div", "tick", "").close();
-        out.openStyled("td", "amount", "width:22mm").text(OrderWords.amount(line.amount())).close();
+        out.openStyled("td", "amount", "width:22mm")
+                .text(OrderWords.amount(line.amount()))
+                .close();
         out.open("td", "").text("div", "do", Names.capital(line.spec()));
         String remark = OrderWords.remark(line.amount());
         if (!remark.isEmpty()) {
             out.text("div", "with", Names.capital(remark));
         }
-        out.text("div", "for", "For " + Figures.list(words.uses(line), MOST_USES)).close();
+        out.text("div", "for", "For " + Figures.list(words.uses(line), MOST_USES))
+                .close();
         boolean pieces = line.amount() instanceof Amount.Pieces;
         String each = line.price().each().isPresent()
                 ? Figures.money(line.price().each().getAsDouble())
                 : "";
-        String sum = pieces && line.price().known() > 0 ? Figures.money(line.price().known()) : "";
+        String sum =
+                pieces && line.price().known() > 0 ? Figures.money(line.price().known()) : "";
         out.openStyled("td", "r", "width:20mm").text(each).close();
-        out.openStyled("td", "r", "width:22mm").text(sum.isEmpty() ? "........" : sum).close();
+        out.openStyled("td", "r", "width:22mm")
+                .text(sum.isEmpty() ? "........" : sum)
+                .close();
         out.close();
     }
 }

@@ -43,8 +43,9 @@ public final class OrderWords {
     public static String remark(Amount amount) {
         return switch (amount) {
             case Amount.Pieces _ -> "";
-            case Amount.Litres litres -> "circuits hold " + Figures.volume(litres.needed_l())
-                    + (litres.complete() ? "" : ", and one whose volume the file does not give");
+            case Amount.Litres litres ->
+                "circuits hold " + Figures.volume(litres.needed_l())
+                        + (litres.complete() ? "" : ", and one whose volume the file does not give");
             case Amount.AsNeeded asNeeded -> "for " + Figures.count(asNeeded.places(), "place");
         };
     }
@@ -54,7 +55,8 @@ public final class OrderWords {
         Map<String, String> byName = new LinkedHashMap<>();
         for (OrderLine.Use use : line.uses()) {
             String count = use.count() > 1 ? ", " + use.count() : "";
-            byName.merge(names.any(use.id()) + count, "step " + use.step(), (a, b) -> a + ", " + b.replace("step ", ""));
+            byName.merge(
+                    names.any(use.id()) + count, "step " + use.step(), (a, b) -> a + ", " + b.replace("step ", ""));
         }
         return byName.entrySet().stream()
                 .map(entry -> entry.getKey() + " (" + entry.getValue() + ")")

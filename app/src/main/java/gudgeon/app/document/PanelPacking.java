@@ -34,7 +34,8 @@ final class PanelPacking {
         List<Comparator<Integer>> orders = List.of(
                 Comparator.comparingDouble(i -> -sizes.get(i).height()),
                 Comparator.comparingDouble(i -> -sizes.get(i).width()),
-                Comparator.comparingDouble(i -> -sizes.get(i).height() * sizes.get(i).width()),
+                Comparator.comparingDouble(
+                        i -> -sizes.get(i).height() * sizes.get(i).width()),
                 Comparator.comparingInt(i -> i));
         return orders.stream()
                 .map(order -> packed(sizes, width, order))

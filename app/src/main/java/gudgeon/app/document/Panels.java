@@ -50,8 +50,8 @@ final class Panels {
         }
         List<Panel> panels = new ArrayList<>();
         groups.forEach((group, members) -> {
-            String heading =
-                    Names.heading(group, members.stream().map(box -> box.label().name()).toList());
+            String heading = Names.heading(
+                    group, members.stream().map(box -> box.label().name()).toList());
             DrawnEngine drawn = DrawnEngine.of(members, inside.getOrDefault(group, List.of()));
             panels.add(new Panel(heading, withLists(drawn)));
         });
@@ -67,7 +67,8 @@ final class Panels {
             base |= box != null && box.base();
         }
         if (lines && groups.size() == 1 && !base) {
-            inside.computeIfAbsent(groups.iterator().next(), key -> new ArrayList<>()).add(tie);
+            inside.computeIfAbsent(groups.iterator().next(), key -> new ArrayList<>())
+                    .add(tie);
             return;
         }
         List<String> others = tie.ends().subList(1, tie.ends().size()).stream()
@@ -80,9 +81,12 @@ final class Panels {
 
     private String name(String id) {
         DrawnEngine.Box box = boxes.get(id);
-        return box == null ? id : Names.inSentence(box.state() == DrawnEngine.State.GROUPED
-                ? box.label().rows().getFirst()
-                : box.label().name());
+        return box == null
+                ? id
+                : Names.inSentence(
+                        box.state() == DrawnEngine.State.GROUPED
+                                ? box.label().rows().getFirst()
+                                : box.label().name());
     }
 
     private static DrawnEngine withLists(DrawnEngine drawn) {
@@ -132,7 +136,8 @@ final class Panels {
         near.forEach(other -> lines.add(joined(id, other, replaced)));
         List<DrawnEngine.Box> boxes = new ArrayList<>(drawn.boxes());
         boxes.removeIf(box -> ids.contains(box.id()));
-        String title = Figures.list(rows.stream().map(box -> box.label().title()).toList());
+        String title =
+                Figures.list(rows.stream().map(box -> box.label().title()).toList());
         boxes.add(new DrawnEngine.Box(
                 id,
                 DrawnEngine.Shape.LIST,
@@ -158,15 +163,22 @@ final class Panels {
     private static DrawnEngine.Entry entry(DrawnEngine.Box box, List<DrawnEngine.Line> lines) {
         List<String> tags = new ArrayList<>();
         for (DrawnEngine.Line line : lines) {
-            if ((line.from().equals(box.id()) || line.to().equals(box.id())) && !line.tag().isEmpty()) {
+            if ((line.from().equals(box.id()) || line.to().equals(box.id()))
+                    && !line.tag().isEmpty()) {
                 tags.add(line.tag());
             }
         }
-        box.references().stream().map(DrawnEngine.Reference::tag).filter(tag -> !tag.isEmpty()).forEach(tags::add);
-        String to = Figures.list(box.references().stream().map(DrawnEngine.Reference::to).toList());
+        box.references().stream()
+                .map(DrawnEngine.Reference::tag)
+                .filter(tag -> !tag.isEmpty())
+                .forEach(tags::add);
+        String to = Figures.list(
+                box.references().stream().map(DrawnEngine.Reference::to).toList());
         return new DrawnEngine.Entry(
                 RowBreaker.rows(box.label().name(), Typeface.SHEET_500, RowBreaker.PIPE_SIZE, ENTRY_WIDTH),
-                to.isEmpty() ? List.of() : RowBreaker.rows("to " + to, Typeface.SHEET_500, RowBreaker.SMALL, ENTRY_WIDTH),
+                to.isEmpty()
+                        ? List.of()
+                        : RowBreaker.rows("to " + to, Typeface.SHEET_500, RowBreaker.SMALL, ENTRY_WIDTH),
                 box.shape(),
                 box.state(),
                 PlanMarks.joined(tags),

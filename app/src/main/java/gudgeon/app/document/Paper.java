@@ -43,10 +43,17 @@ final class Paper {
         Xhtml page = new Xhtml();
         page.open("div", "titleblock").open("table", "tb").open("tr", "");
         for (Cell cell : cells) {
-            page.open("td", "").text("div", "label", cell.label()).text("div", "value", cell.text()).close();
+            page.open("td", "")
+                    .text("div", "label", cell.label())
+                    .text("div", "value", cell.text())
+                    .close();
         }
         page.open("td", "pages").text("div", "label", "Page").open("div", "value");
-        page.text("span", "page", "").text(" of ").text("span", "count", "").close().close();
+        page.text("span", "page", "")
+                .text(" of ")
+                .text("span", "count", "")
+                .close()
+                .close();
         page.close().close().close();
         return "<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\"><head><title>" + Xhtml.escaped(title)
                 + "</title><style>" + style() + "</style></head>\n<body>" + page + body + "</body></html>";
@@ -102,7 +109,9 @@ final class Paper {
         String sha = engine.identity().sha256();
         String file = engine.identity().id() + (sha.isEmpty() ? "" : " " + sha.substring(0, Math.min(8, sha.length())));
         return List.of(
-                new Cell(issue.job().isBlank() ? "Engine" : "Job", issue.job().isBlank() ? engine.identity().name() : issue.job()),
+                new Cell(
+                        issue.job().isBlank() ? "Engine" : "Job",
+                        issue.job().isBlank() ? engine.identity().name() : issue.job()),
                 new Cell("Sheet", sheet),
                 new Cell("Engine file", file),
                 new Cell("Date", issue.date().isBlank() ? "–" : issue.date()));

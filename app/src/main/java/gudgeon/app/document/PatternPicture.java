@@ -26,7 +26,9 @@ final class PatternPicture {
     static Optional<Xhtml> of(Joint joint, List<String> order) {
         List<Fastener> fasteners = joint.makeup().fasteners();
         if (fasteners.size() < 2
-                || fasteners.stream().anyMatch(f -> f.place().x_mm().isEmpty() || f.place().y_mm().isEmpty())) {
+                || fasteners.stream()
+                        .anyMatch(f ->
+                                f.place().x_mm().isEmpty() || f.place().y_mm().isEmpty())) {
             return Optional.empty();
         }
         double left = fasteners.stream().mapToDouble(PatternPicture::x).min().orElse(0);
@@ -34,7 +36,8 @@ final class PatternPicture {
         double low = fasteners.stream().mapToDouble(PatternPicture::y).min().orElse(0);
         double high = fasteners.stream().mapToDouble(PatternPicture::y).max().orElse(0);
         double scale = Math.min(
-                (MOST_WIDTH_MM - 2 * HOLE_MM) / Math.max(right - left, 1), (MOST_HEIGHT_MM - 2 * HOLE_MM) / Math.max(high - low, 1));
+                (MOST_WIDTH_MM - 2 * HOLE_MM) / Math.max(right - left, 1),
+                (MOST_HEIGHT_MM - 2 * HOLE_MM) / Math.max(high - low, 1));
         List<Hole> holes = new ArrayList<>();
         for (Fastener fastener : fasteners) {
             int number = order.indexOf(fastener.id()) + 1;
@@ -46,8 +49,7 @@ final class PatternPicture {
     private static Xhtml drawn(List<Hole> holes, double width, double height) {
         Xhtml out = new Xhtml();
         double margin = HOLE_MM * 0.9;
-        out.openStyled(
-                "div", "pattern", "width:" + mm(width + 2 * margin) + ";height:" + mm(height + 2 * margin));
+        out.openStyled("div", "pattern", "width:" + mm(width + 2 * margin) + ";height:" + mm(height + 2 * margin));
         for (Hole hole : holes) {
             out.openStyled(
                     "div",

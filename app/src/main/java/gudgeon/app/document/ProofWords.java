@@ -19,8 +19,8 @@ public final class ProofWords {
     /** What is proved about the order. */
     public static String order(StripPlan.Order order) {
         if (order.proven()) {
-            return "No order of these steps has less changeover than the "
-                    + Figures.time(order.changeoverSeconds()) + " of this one: proved.";
+            return "No order of these steps has less changeover than the " + Figures.time(order.changeoverSeconds())
+                    + " of this one: proved.";
         }
         return "The order has " + Figures.time(order.changeoverSeconds())
                 + " of changeover; an order with less may exist, but none below "

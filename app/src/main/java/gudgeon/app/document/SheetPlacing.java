@@ -50,7 +50,11 @@ final class SheetPlacing {
             boxes.addAll(layout.boxes());
             routes.addAll(layout.routes());
             frames.add(new LaidOut.Frame(
-                    panels.get(slot.index()).heading(), slot.x(), slot.y(), slot.size().width(), slot.size().height()));
+                    panels.get(slot.index()).heading(),
+                    slot.x(),
+                    slot.y(),
+                    slot.size().width(),
+                    slot.size().height()));
             width = Math.max(width, slot.right());
             height = Math.max(height, slot.bottom());
         }

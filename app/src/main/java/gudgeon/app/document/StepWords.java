@@ -124,10 +124,12 @@ public final class StepWords {
         if (joint.work().photo()) {
             notes.add("Photo first");
         }
-        if (joint.makeup().fasteners().stream().anyMatch(fastener -> fastener.thread().contains("LH"))) {
+        if (joint.makeup().fasteners().stream()
+                .anyMatch(fastener -> fastener.thread().contains("LH"))) {
             notes.add("Left-hand thread: undo it clockwise");
         }
-        if (joint.makeup().loosen().passes() > 1 || !joint.makeup().loosen().order().isEmpty()) {
+        if (joint.makeup().loosen().passes() > 1
+                || !joint.makeup().loosen().order().isEmpty()) {
             notes.add(loosen(joint.makeup().loosen()));
         }
         if (!joint.work().undo().risk().isBlank()) {
@@ -141,7 +143,9 @@ public final class StepWords {
         return loosen.order().isEmpty()
                 ? passes
                 : passes + " in the order "
-                        + String.join(" ", loosen.order().stream().map(String::valueOf).toList());
+                        + String.join(
+                                " ",
+                                loosen.order().stream().map(String::valueOf).toList());
     }
 
     private static void engineState(Joint.EngineState state, List<String> notes) {
@@ -160,7 +164,8 @@ public final class StepWords {
             notes.add("Keep the " + Figures.list(part.care().keep()) + " of the " + Names.inSentence(part.name()));
         }
         if (!part.care().rest().isBlank()) {
-            notes.add("Lay the " + Names.inSentence(part.name()) + " down " + part.care().rest().replace('-', ' '));
+            notes.add("Lay the " + Names.inSentence(part.name()) + " down "
+                    + part.care().rest().replace('-', ' '));
         }
         add(part.care().note(), notes);
     }
@@ -240,7 +245,9 @@ public final class StepWords {
         String tail = ", " + mass + way(lift.way());
         if (lift.aside()) {
             List<String> hangers = hangers(operation.pieces(), lift.hangsOn());
-            String hangs = hangers.isEmpty() ? "" : ", hanging on the " + Figures.list(Names.gathered(hangers), 2) + strap(lift);
+            String hangs = hangers.isEmpty()
+                    ? ""
+                    : ", hanging on the " + Figures.list(Names.gathered(hangers), 2) + strap(lift);
             return "Set aside: " + things + hangs + tail;
         }
         return (lift.massKilograms() < LIFT_RATHER_THAN_TAKE_KG ? "Take off: " : "Lift off: ") + things + tail;

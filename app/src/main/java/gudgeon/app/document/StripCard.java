@@ -33,7 +33,8 @@ public final class StripCard {
     }
 
     /** The card as PDF. */
-    public static byte[] pdf(Engine engine, StripPlan plan, StripRequest.Target target, Cautions catalogue, Issue issue) {
+    public static byte[] pdf(
+            Engine engine, StripPlan plan, StripRequest.Target target, Cautions catalogue, Issue issue) {
         StripCard card = new StripCard(engine, plan, target, catalogue);
         String title = "Strip card: " + engine.identity().name();
         return Paper.pdf(title, Paper.cells(engine, issue, "Strip card"), card.body());
@@ -91,7 +92,10 @@ public final class StripCard {
     }
 
     private static void lay(Xhtml out, String lead, List<String> things) {
-        out.open("p", "lay").text("b", "", lead).text(String.join(" · ", things)).close();
+        out.open("p", "lay")
+                .text("b", "", lead)
+                .text(String.join(" · ", things))
+                .close();
     }
 
     private void run(Xhtml out, List<StripPlan.Operation> run) {
@@ -142,7 +146,8 @@ public final class StripCard {
     private static void renew(Xhtml out, StripPlan.Operation operation) {
         if (!operation.destroys().isEmpty()) {
             out.open("div", "renew").text("span", "sign", "renew");
-            out.text(" " + String.join(" · ", StepWords.spends(operation.destroys()))).close();
+            out.text(" " + String.join(" · ", StepWords.spends(operation.destroys())))
+                    .close();
         }
     }
 }

@@ -27,7 +27,8 @@ final class SvgText {
     }
 
     SvgText text(String styleClass, double x, double y, String text) {
-        return line("<text class=\"" + styleClass + "\" x=\"" + n(x) + "\" y=\"" + n(y) + "\">" + escaped(text) + "</text>");
+        return line("<text class=\"" + styleClass + "\" x=\"" + n(x) + "\" y=\"" + n(y) + "\">" + escaped(text)
+                + "</text>");
     }
 
     SvgText title(String text) {

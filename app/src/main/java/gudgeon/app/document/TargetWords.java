@@ -23,7 +23,8 @@ public final class TargetWords {
             words.add(Figures.list(target.open().stream().map(names::any).toList(), 4) + " open");
         }
         if (!target.measure().isEmpty()) {
-            words.add("to measure " + Figures.list(target.measure().stream().map(names::any).toList(), 4));
+            words.add("to measure "
+                    + Figures.list(target.measure().stream().map(names::any).toList(), 4));
         }
         return "Strip: " + String.join(", ", words);
     }

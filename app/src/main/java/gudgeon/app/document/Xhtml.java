@@ -23,7 +23,12 @@ final class Xhtml {
     }
 
     Xhtml openStyled(String element, String styleClass, String style) {
-        out.append('<').append(element).append(" class=\"").append(styleClass).append("\" style=\"").append(style)
+        out.append('<')
+                .append(element)
+                .append(" class=\"")
+                .append(styleClass)
+                .append("\" style=\"")
+                .append(style)
                 .append("\">");
         open.push(element);
         return this;

@@ -40,12 +40,14 @@ class EngineDrawingTest {
         assertThat(document.getElementsByTagName("desc").item(0).getTextContent())
                 .contains("The goal: barrel.")
                 .contains("cylinder head");
-        assertThat(svg).contains("class=\"goal\"", "class=\"hatched\"", "class=\"undone\"", "comes off", "joint undone");
+        assertThat(svg)
+                .contains("class=\"goal\"", "class=\"hatched\"", "class=\"undone\"", "comes off", "joint undone");
     }
 
     @Test
     void everyStepThatUndoesAJointHasItsNumberOnTheDrawing() {
-        DrawingScene.Scene scene = new DrawingScene(WREN.engine(), PlanMarks.of(WREN.plan(), WREN.target()), false).scene();
+        DrawingScene.Scene scene =
+                new DrawingScene(WREN.engine(), PlanMarks.of(WREN.plan(), WREN.target()), false).scene();
         List<Integer> drawn = scene.ties().stream()
                 .flatMap(tie -> tie.undoneIn().stream())
                 .sorted()
@@ -87,8 +89,7 @@ class EngineDrawingTest {
 
     @Test
     void noBoxCoversAnotherAndNoNameLeavesItsBox() {
-        DrawingScene.Scene scene =
-                new DrawingScene(Shipped.engine("dunlin-22d"), PlanMarks.none(), true).scene();
+        DrawingScene.Scene scene = new DrawingScene(Shipped.engine("dunlin-22d"), PlanMarks.none(), true).scene();
         LaidOut laidOut = SheetPlacing.place(scene, 1320);
 
         List<LaidOut.Placed> boxes = laidOut.boxes();
@@ -109,7 +110,9 @@ class EngineDrawingTest {
     @Test
     void escapesWhatANameMayContain() throws Exception {
         assertThat(SvgText.escaped("A < B & \"C\"\u0007")).isEqualTo("A &lt; B &amp; &quot;C&quot;");
-        assertThat(parsed("<x>" + SvgText.escaped("\u0001<&>") + "</x>").getDocumentElement().getTextContent())
+        assertThat(parsed("<x>" + SvgText.escaped("\u0001<&>") + "</x>")
+                        .getDocumentElement()
+                        .getTextContent())
                 .isEqualTo("<&>");
     }
 
@@ -120,7 +123,8 @@ class EngineDrawingTest {
     }
 
     private static String approved() throws IOException {
-        try (InputStream stream = EngineDrawingTest.class.getResourceAsStream("/gudgeon/document/robin-50-head.approved.svg")) {
+        try (InputStream stream =
+                EngineDrawingTest.class.getResourceAsStream("/gudgeon/document/robin-50-head.approved.svg")) {
             return stream == null ? "" : new String(stream.readAllBytes(), StandardCharsets.UTF_8);
         }
     }

@@ -27,7 +27,8 @@ class GlyphsTest {
 
     @Test
     void unitsAndSignsOfTheTradeAreDrawn() {
-        assertThat(Glyphs.printable("24 N·m 90° Ø52 −0.01 3×M8 µm ½ é ß č")).isEqualTo("24 N·m 90° Ø52 −0.01 3×M8 µm ½ é ß č");
+        assertThat(Glyphs.printable("24 N·m 90° Ø52 −0.01 3×M8 µm ½ é ß č"))
+                .isEqualTo("24 N·m 90° Ø52 −0.01 3×M8 µm ½ é ß č");
     }
 
     @Test
@@ -48,6 +49,9 @@ class GlyphsTest {
     private static void assertDrawn(String text) {
         String printable = Glyphs.printable(text.replace('?', '.'));
         assertThat(printable).doesNotContain("?");
-        printable.codePoints().forEach(c -> assertThat(Glyphs.drawn(c)).as(Character.toString(c)).isTrue());
+        printable
+                .codePoints()
+                .forEach(c ->
+                        assertThat(Glyphs.drawn(c)).as(Character.toString(c)).isTrue());
     }
 }

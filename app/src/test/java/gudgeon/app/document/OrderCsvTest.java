@@ -30,7 +30,9 @@ class OrderCsvTest {
         String csv = OrderCsv.of(wren.engine(), list);
 
         assertThat(csv.split("\r\n", -1)).hasSize(list.lines().size() + 2);
-        assertThat(csv).startsWith("section,amount,unit,what,price each,price known,for\r\n").endsWith("\r\n");
+        assertThat(csv)
+                .startsWith("section,amount,unit,what,price each,price known,for\r\n")
+                .endsWith("\r\n");
         assertThat(csv.replace("\r\n", "")).doesNotContain("\n").doesNotContain("\r");
     }
 }

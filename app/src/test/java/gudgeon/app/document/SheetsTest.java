@@ -30,7 +30,9 @@ class SheetsTest {
         int at = 0;
         for (StripPlan.Operation operation : WREN.plan().operations()) {
             int found = text.indexOf(squeezed(words.instruction(operation)), at);
-            assertThat(found).as("step " + operation.number() + " after the one before").isGreaterThanOrEqualTo(at);
+            assertThat(found)
+                    .as("step " + operation.number() + " after the one before")
+                    .isGreaterThanOrEqualTo(at);
             at = found + 1;
         }
         assertThat(text).doesNotContain("#").doesNotContain("\uFFFD");
@@ -123,7 +125,8 @@ class SheetsTest {
 
     @Test
     void blockedBuildStepsSayWhy() throws IOException {
-        BuildRequest request = BuildRequest.after(WREN.plan(), WREN.engine().workplace().waysOfLifting())
+        BuildRequest request = BuildRequest.after(
+                        WREN.plan(), WREN.engine().workplace().waysOfLifting())
                 .withMissing(java.util.List.of("head gasket"));
         BuildPlan build = BuildPlanner.plan(WREN.engine(), WREN.plan(), request);
         assertThat(build.blocked()).isNotEmpty();

@@ -22,7 +22,8 @@ record Shipped(Engine engine, StripRequest.Target target, StripPlan plan) {
     /** The plan for an engine file among the test resources of this package. */
     static Shipped fixture(String file, String... off) throws IOException {
         try (InputStream stream = Shipped.class.getResourceAsStream("/gudgeon/document/" + file)) {
-            Reading reading = EngineFile.read(file, Objects.requireNonNull(stream, file).readAllBytes());
+            Reading reading =
+                    EngineFile.read(file, Objects.requireNonNull(stream, file).readAllBytes());
             return switch (reading) {
                 case Reading.Sound sound -> plan(sound.engine(), off);
                 case Reading.Faulty faulty -> throw new AssertionError(faulty.problems());

@@ -26,11 +26,14 @@ class StepWordsTest {
     @Test
     void liftsNameTheHeaviestPartTheMassAndTheWay() {
         StripPlan.Operation lift = WREN.plan().operations().stream()
-                .filter(operation -> operation.kind() == StripPlan.Kind.LIFT && operation.pieces().contains("head"))
+                .filter(operation -> operation.kind() == StripPlan.Kind.LIFT
+                        && operation.pieces().contains("head"))
                 .findFirst()
                 .orElseThrow();
 
-        assertThat(words.instruction(lift)).startsWith("Lift off: cylinder head with ").endsWith(" kg");
+        assertThat(words.instruction(lift))
+                .startsWith("Lift off: cylinder head with ")
+                .endsWith(" kg");
         assertThat(words.tools(lift)).isEmpty();
     }
 

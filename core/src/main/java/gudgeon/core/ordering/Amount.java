@@ -25,7 +25,8 @@ public sealed interface Amount {
     record Litres(double needed_l, double buy_l, boolean complete) implements Amount {
         public Litres {
             if (!(needed_l > 0) || buy_l < needed_l - 1e-9) {
-                throw new IllegalArgumentException("a volume is above 0 and bought in full, not " + buy_l + " of " + needed_l);
+                throw new IllegalArgumentException(
+                        "a volume is above 0 and bought in full, not " + buy_l + " of " + needed_l);
             }
         }
     }

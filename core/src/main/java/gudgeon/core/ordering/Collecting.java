@@ -43,9 +43,7 @@ final class Collecting {
                 engine.circuits().stream()
                         .filter(circuit -> circuit.drains().contains(operation.id()))
                         .forEach(circuit -> addFluid(operation, circuit));
-                engine.ready(operation.id())
-                        .joint()
-                        .ifPresent(plug -> addCompounds(operation, engine.joint(plug)));
+                engine.ready(operation.id()).joint().ifPresent(plug -> addCompounds(operation, engine.joint(plug)));
             }
             case CRACK_LOOSE, RECORD, MAKE_SAFE, SUPPORT, STRAP, PIN, HOLDING_TOOL, LIFT -> {}
         }

@@ -41,6 +41,8 @@ public enum SectionKind {
     }
 
     private static boolean holds(String words, String word) {
-        return words.contains(" " + word + " ") || words.contains(" " + word + "s ") || words.contains(" " + word + "ing ");
+        return words.contains(" " + word + " ")
+                || words.contains(" " + word + "s ")
+                || words.contains(" " + word + "ing ");
     }
 }

@@ -45,7 +45,9 @@ class OrderListTest {
         assertThat(washers.amount()).isEqualTo(new Amount.Pieces(5));
         assertThat(washers.price().known()).isEqualTo(2.5);
         assertThat(washers.price().each()).hasValue(0.5);
-        assertThat(washers.uses()).extracting(OrderLine.Use::id).containsExactlyInAnyOrder("drain-plug", "feed", "return");
+        assertThat(washers.uses())
+                .extracting(OrderLine.Use::id)
+                .containsExactlyInAnyOrder("drain-plug", "feed", "return");
     }
 
     @Test
@@ -119,7 +121,8 @@ class OrderListTest {
     }
 
     private static Engine engine() {
-        List<Part> parts = List.of(part("block", 30), part("head", 8), part("feed-pipe", 0.2), part("return-pipe", 0.2));
+        List<Part> parts =
+                List.of(part("block", 30), part("head", 8), part("feed-pipe", 0.2), part("return-pipe", 0.2));
         List<Joint> joints = List.of(
                 joint("head-bolts", List.of("head", "block"), List.of(GASKET, BOLT), List.of("oil"), ""),
                 joint("feed", List.of("feed-pipe", "head"), List.of(WASHER), List.of("oil", "cooler-oil"), "locked"),
@@ -152,7 +155,9 @@ class OrderListTest {
                         "block",
                         "top",
                         20,
-                        List.of(new Zone("top", "Top", 0, 0, List.of()), new Zone(Zone.BENCH, "Bench", 30, 30, List.of())),
+                        List.of(
+                                new Zone("top", "Top", 0, 0, List.of()),
+                                new Zone(Zone.BENCH, "Bench", 30, 30, List.of())),
                         List.of(new LiftingWay("alone", 25, 60, ""))),
                 parts,
                 joints,
@@ -164,7 +169,15 @@ class OrderListTest {
 
     private static Circuit oil(String id, double litres, List<String> drains) {
         return new Circuit(
-                id, id, CircuitKind.OIL, "engine oil", Optional.of(Volume.ofLitres(litres)), List.of(), drains, List.of(), "");
+                id,
+                id,
+                CircuitKind.OIL,
+                "engine oil",
+                Optional.of(Volume.ofLitres(litres)),
+                List.of(),
+                drains,
+                List.of(),
+                "");
     }
 
     private static Part part(String id, double kilograms) {
@@ -186,8 +199,8 @@ class OrderListTest {
                 ""));
         List<Makeup.Stage> stages = thread.isEmpty()
                 ? List.of()
-                : List.of(new Makeup.Stage(
-                        Optional.of(Torque.ofNewtonMetres(20)), Optional.empty(), thread, List.of()));
+                : List.of(
+                        new Makeup.Stage(Optional.of(Torque.ofNewtonMetres(20)), Optional.empty(), thread, List.of()));
         return new Joint(
                 id,
                 id,
@@ -204,7 +217,22 @@ class OrderListTest {
                         Joint.EngineState.ANY,
                         Joint.Hold.NONE,
                         true),
-                new Joint.Work("top", List.of("socket 13 mm"), new UndoTime(id.endsWith("-low") ? 90 : 50, 0, 0, ""), 60, Optional.empty(), List.of(), "", false),
-                new Makeup(fasteners, spends, stages, List.of(), new Makeup.Loosen(1, List.of()), Optional.empty(), List.of()));
+                new Joint.Work(
+                        "top",
+                        List.of("socket 13 mm"),
+                        new UndoTime(id.endsWith("-low") ? 90 : 50, 0, 0, ""),
+                        60,
+                        Optional.empty(),
+                        List.of(),
+                        "",
+                        false),
+                new Makeup(
+                        fasteners,
+                        spends,
+                        stages,
+                        List.of(),
+                        new Makeup.Loosen(1, List.of()),
+                        Optional.empty(),
+                        List.of()));
     }
 }
