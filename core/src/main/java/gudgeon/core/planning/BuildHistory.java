@@ -93,7 +93,9 @@ final class BuildHistory {
 
     /** Ready operations done in the strip, in file order. */
     int[] readyOperations() {
-        return IntStream.range(model.joints, model.actions).filter(this::happened).toArray();
+        return IntStream.range(model.joints, model.actions)
+                .filter(this::happened)
+                .toArray();
     }
 
     boolean happened(int action) {

@@ -96,7 +96,12 @@ final class BuildLacks {
         }
         Circuit circuit = net.model.engine.circuits().get(c);
         inputs.get(net.fill[c])
-                .add(new Input(InputKind.FLUID, circuit.id(), circuit.fluid(), 1, circuit.capacity().orElse(null)));
+                .add(new Input(
+                        InputKind.FLUID,
+                        circuit.id(),
+                        circuit.fluid(),
+                        1,
+                        circuit.capacity().orElse(null)));
         if (circuit.kind().licensed()) {
             net.graph.lack(net.fill[c], new Lack(LackKind.LICENSED, List.of(circuit.id()), List.of()));
         }
@@ -112,7 +117,8 @@ final class BuildLacks {
         if (!missing.isEmpty()) {
             net.graph.lack(n, new Lack(LackKind.NOT_IN_HAND, missing, List.of()));
         }
-        if (node.kind() == Kind.PLACE && BuildLifting.way(net, node.about(), net.ways).isEmpty()) {
+        if (node.kind() == Kind.PLACE
+                && BuildLifting.way(net, node.about(), net.ways).isEmpty()) {
             net.graph.lack(n, tooHeavy(node.about()));
         }
         if (node.stage() > 0) {

@@ -211,7 +211,11 @@ final class BuildMarks {
                 graph.before(net.bleed[c] < 0 ? net.fill[c] : net.bleed[c], net.check[k]);
             }
             for (int j : history.joints()) {
-                long cure = net.joint(j).makeup().sealant().map(Makeup.Sealant::cureSeconds).orElse(0L);
+                long cure = net.joint(j)
+                        .makeup()
+                        .sealant()
+                        .map(Makeup.Sealant::cureSeconds)
+                        .orElse(0L);
                 if (cure > 0 && graph.reaches(net.last[j], net.check[k])) {
                     graph.before(net.last[j], net.check[k], cure, OptionalLong.empty());
                 }

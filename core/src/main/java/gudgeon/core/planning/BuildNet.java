@@ -72,7 +72,12 @@ final class BuildNet {
             }
         }
         for (int l = 0; l < history.lifts.size(); l++) {
-            place[l] = graph.add(Kind.PLACE, "place-" + (l + 1), l, 0, backwards(history.lifts.get(l).position()));
+            place[l] = graph.add(
+                    Kind.PLACE,
+                    "place-" + (l + 1),
+                    l,
+                    0,
+                    backwards(history.lifts.get(l).position()));
         }
         Arrays.stream(history.joints()).forEach(this::addJoint);
         Arrays.stream(history.readyOperations()).filter(this::isTakenBack).forEach(this::addRestore);
@@ -149,7 +154,8 @@ final class BuildNet {
         double end = history.length + 1.0;
         for (int c = 0; c < fill.length; c++) {
             Circuit circuit = model.engine.circuits().get(c);
-            if (circuit.fluid().isEmpty() || !(wasDrained(circuit) || !opened(circuit).isEmpty())) {
+            if (circuit.fluid().isEmpty()
+                    || !(wasDrained(circuit) || !opened(circuit).isEmpty())) {
                 continue;
             }
             fill[c] = graph.add(Kind.FILL, "fill/" + circuit.id(), c, 0, end + c);

@@ -170,7 +170,12 @@ public record BuildPlan(
      * @param count how many; 1 for sealants and fluids
      * @param volume capacity of the circuit, the most that goes in; null for other things and when not known
      */
-    public record Input(InputKind kind, String joint, String spec, int count, @Nullable Volume volume) {}
+    public record Input(
+            InputKind kind,
+            String joint,
+            String spec,
+            int count,
+            @Nullable Volume volume) {}
 
     /** Sorts of input. */
     public enum InputKind {
@@ -254,8 +259,7 @@ public record BuildPlan(
      * @param workSeconds all steps but waits
      * @param changeoverLowerBoundSeconds no order of these steps has less changeover
      */
-    public record Totals(
-            long workSeconds, long waitSeconds, long changeoverSeconds, long changeoverLowerBoundSeconds) {
+    public record Totals(long workSeconds, long waitSeconds, long changeoverSeconds, long changeoverLowerBoundSeconds) {
         public long totalSeconds() {
             return workSeconds + waitSeconds + changeoverSeconds;
         }

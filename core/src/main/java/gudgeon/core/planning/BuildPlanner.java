@@ -42,7 +42,8 @@ public final class BuildPlanner {
     private static List<BuildRequest.Step> withLifts(StripPlan strip, BuildRequest request) {
         List<BuildRequest.Step> steps = new ArrayList<>(request.steps());
         List<String> before = new ArrayList<>();
-        for (BuildRequest.Step planned : BuildRequest.after(strip, request.ways()).steps()) {
+        for (BuildRequest.Step planned :
+                BuildRequest.after(strip, request.ways()).steps()) {
             if (planned.kind() == StripPlan.Kind.LIFT) {
                 int at = steps.size();
                 while (at > 0 && !before.contains(steps.get(at - 1).id())) {

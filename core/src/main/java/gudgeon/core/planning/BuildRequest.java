@@ -21,7 +21,8 @@ public record BuildRequest(List<Step> steps, List<LiftingWay> ways, List<String>
         missing = List.copyOf(missing);
         confirmed = List.copyOf(confirmed);
         if (ways.isEmpty()) {
-            throw new IllegalArgumentException("at least one way of lifting is needed. Maybe take the engine's own list?");
+            throw new IllegalArgumentException(
+                    "at least one way of lifting is needed. Maybe take the engine's own list?");
         }
     }
 

@@ -44,7 +44,9 @@ final class BuildRules {
         for (int l = 0; l < net.place.length; l++) {
             rules.lift(l);
         }
-        IntStream.of(net.history.readyOperations()).filter(r -> net.restore[r] >= 0).forEach(rules::takenBack);
+        IntStream.of(net.history.readyOperations())
+                .filter(r -> net.restore[r] >= 0)
+                .forEach(rules::takenBack);
         rules.circuits();
         return rules;
     }
@@ -103,8 +105,8 @@ final class BuildRules {
         int crack = net.crack[j];
         int[] judge = model.jointParts[j];
         String id = model.actionId(j);
-        List<Met> met = history.met(
-                model.access[j], history.stateBefore(j), judge, new Doubt(CorrectionKind.ACCESS, id));
+        List<Met> met =
+                history.met(model.access[j], history.stateBefore(j), judge, new Doubt(CorrectionKind.ACCESS, id));
         keepsRoom(crack >= 0 ? net.snug[j] : net.last[j], met, judge, history.onBench(j, j));
         if (crack >= 0) {
             Doubt doubt = new Doubt(CorrectionKind.ACCESS, model.actionId(crack));
@@ -222,7 +224,9 @@ final class BuildRules {
 
     private void lift(int l) {
         BuildHistory.Lifted lifted = history.lifts.get(l);
-        for (int part = lifted.parts().nextSetBit(0); part >= 0; part = lifted.parts().nextSetBit(part + 1)) {
+        for (int part = lifted.parts().nextSetBit(0);
+                part >= 0;
+                part = lifted.parts().nextSetBit(part + 1)) {
             for (Met met : history.metByLift(part, lifted)) {
                 int literal = met.literal();
                 if (literal < 0) {
@@ -256,7 +260,8 @@ final class BuildRules {
         if (IntStream.of(outside).allMatch(lifted.before().moved::get)) {
             IntStream.of(outside).forEach(part -> graph.before(net.place[l], net.place[history.liftOf[part]]));
         } else {
-            history.correct(CorrectionKind.HANGS, model.partId(lifted.parts().nextSetBit(0)), List.of(model.actionId(j)));
+            history.correct(
+                    CorrectionKind.HANGS, model.partId(lifted.parts().nextSetBit(0)), List.of(model.actionId(j)));
         }
     }
 
@@ -285,7 +290,11 @@ final class BuildRules {
             }
             Circuit circuit = model.engine.circuits().get(c);
             for (int j : net.opened(circuit)) {
-                long cure = net.joint(j).makeup().sealant().map(Makeup.Sealant::cureSeconds).orElse(0L);
+                long cure = net.joint(j)
+                        .makeup()
+                        .sealant()
+                        .map(Makeup.Sealant::cureSeconds)
+                        .orElse(0L);
                 graph.before(net.last[j], net.fill[c], cure, OptionalLong.empty());
             }
             graph.before(net.fill[c], net.bleed[c]);

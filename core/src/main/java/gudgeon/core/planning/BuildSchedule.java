@@ -8,6 +8,7 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * Walks the graph of a build. A list scheduler with three orders of preference, of which the quickest result is kept; no
@@ -20,24 +21,29 @@ final class BuildSchedule {
     /** What was found. */
     record Found(List<Done> steps, BuildSite site, List<Missed> missed) {
         long totalSeconds() {
-            return site.clock + site.travel(site.zone, site.net.model.engine.workplace().startZone());
+            return site.clock
+                    + site.travel(site.zone, site.net.model.engine.workplace().startZone());
         }
     }
 
     /** A rule that no order was found to keep at this step. */
     record Missed(int node, LackKind kind) {}
 
-    /** A step that could be next, with the way to the next calm state. */
-    private record Choice(List<Integer> path, boolean early, long idle, long travel, long changeover, double rank) {}
+    /**
+     * A step that could be next, with the way to the next calm state.
+     *
+     * @param early a check that nothing waits for yet
+     * @param late what is better done when there is nothing else to do: filling, and placing what cannot be put together yet
+     */
+    private record Choice(
+            List<Integer> path, boolean early, boolean late, long idle, long travel, long changeover, double rank) {}
 
     private static final Comparator<Choice> SOONEST =
-            Comparator.comparing(Choice::early).thenComparingLong(Choice::idle);
-    private static final Comparator<Choice> CHEAPEST = SOONEST
-            .thenComparingLong(Choice::changeover)
-            .thenComparingDouble(Choice::rank);
-    private static final Comparator<Choice> NEAREST = SOONEST
-            .thenComparingLong(Choice::travel)
-            .thenComparingDouble(Choice::rank);
+            Comparator.comparing(Choice::early).thenComparingLong(Choice::idle).thenComparing(Choice::late);
+    private static final Comparator<Choice> CHEAPEST =
+            SOONEST.thenComparingLong(Choice::changeover).thenComparingDouble(Choice::rank);
+    private static final Comparator<Choice> NEAREST =
+            SOONEST.thenComparingLong(Choice::travel).thenComparingDouble(Choice::rank);
     private static final Comparator<Choice> BACKWARDS = SOONEST.thenComparingDouble(Choice::rank);
 
     private final BuildNet net;
@@ -125,29 +131,33 @@ final class BuildSchedule {
         long idle = 0;
         long travel = 0;
         long changeover = 0;
-        for (int node : path) {
-            BuildSite.Start start = then.start(node);
+        boolean late = net.graph.node(first).kind() == Kind.FILL;
+        List<Integer> whole = new ArrayList<>(path);
+        for (int i = 0; i < whole.size(); i++) {
+            BuildSite.Start start = then.start(whole.get(i));
             idle += start.idle();
             travel += then.travel(then.zone, start.zone());
             changeover += start.changeover();
-            then.perform(node, start);
+            then.perform(whole.get(i), start);
+            if (i + 1 == whole.size() && whole.stream().allMatch(site::onTheWay)) {
+                OptionalInt next = leadsTo(then, whole.get(i));
+                next.ifPresent(whole::add);
+                late = next.isEmpty();
+            }
         }
-        if (path.stream().allMatch(site::onTheWay)) {
-            Optional<BuildSite.Start> next = leadsTo(then, path.getLast());
-            travel += next.map(start -> then.travel(then.zone, start.zone())).orElse(0L);
-            changeover += next.map(BuildSite.Start::changeover).orElse(0L);
-        }
-        return new Choice(path, site.tooEarly(first), idle, travel, changeover, rank[first]);
+        return new Choice(whole, site.tooEarly(first), late, idle, travel, changeover, rank[first]);
     }
 
-    /** The cheapest step that a placing makes possible: the placing belongs where that is done. */
-    private Optional<BuildSite.Start> leadsTo(BuildSite then, int placed) {
+    /** The cheapest joint that a placing makes possible: it is put together at once. */
+    private OptionalInt leadsTo(BuildSite then, int placed) {
         return net.graph.outOf(placed).stream()
-                .map(BuildGraph.Edge::to)
-                .filter(then::ready)
-                .filter(node -> !then.onTheWay(node))
-                .map(then::start)
-                .min(Comparator.comparingLong(BuildSite.Start::changeover));
+                .mapToInt(BuildGraph.Edge::to)
+                .filter(node -> net.graph.node(node).kind() == Kind.SNUG && then.staysCalm(node) && then.ready(node))
+                .boxed()
+                .min(Comparator.comparingLong((Integer node) -> then.start(node).changeover())
+                        .thenComparing(node -> rank[node]))
+                .map(OptionalInt::of)
+                .orElse(OptionalInt.empty());
     }
 
     /** No step keeps every rule: the one that the strip read backwards has first is done and says what it misses. */

@@ -3,7 +3,6 @@ package gudgeon.core.planning;
 import gudgeon.core.engine.Check;
 import gudgeon.core.engine.Joint;
 import gudgeon.core.engine.Makeup;
-import gudgeon.core.engine.Ready;
 import gudgeon.core.engine.ReadyKind;
 import gudgeon.core.engine.Zone;
 import gudgeon.core.planning.BuildPlan.Kind;
@@ -78,7 +77,8 @@ final class BuildSite {
                 return false;
             }
         }
-        return (net.graph.node(node).kind() != Kind.RESTORE || spared(net.graph.node(node).about()));
+        return (net.graph.node(node).kind() != Kind.RESTORE
+                || spared(net.graph.node(node).about()));
     }
 
     /**
@@ -156,7 +156,8 @@ final class BuildSite {
     boolean inTime(int node, Start start) {
         long begins = clock + start.idle() + start.changeover();
         return net.graph.into(node).stream()
-                .allMatch(edge -> edge.max().isEmpty() || begins - end[edge.from()] <= edge.max().getAsLong());
+                .allMatch(edge -> edge.max().isEmpty()
+                        || begins - end[edge.from()] <= edge.max().getAsLong());
     }
 
     void perform(int node, Start start) {
@@ -186,7 +187,8 @@ final class BuildSite {
     }
 
     private long pickUp(List<String> next) {
-        long taken = next.stream().distinct().filter(tool -> !tools.contains(tool)).count();
+        long taken =
+                next.stream().distinct().filter(tool -> !tools.contains(tool)).count();
         return taken * net.model.engine.workplace().toolChangeSeconds();
     }
 
@@ -220,7 +222,11 @@ final class BuildSite {
 
     /** Longest time that the sealant of a joint may be open; 0 when it does not matter. */
     long openSeconds(int joint) {
-        return net.joint(joint).makeup().sealant().map(Makeup.Sealant::openSeconds).orElse(0L);
+        return net.joint(joint)
+                .makeup()
+                .sealant()
+                .map(Makeup.Sealant::openSeconds)
+                .orElse(0L);
     }
 
     /** How long a step takes. */

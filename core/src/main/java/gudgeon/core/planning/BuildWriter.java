@@ -90,11 +90,15 @@ final class BuildWriter {
             return new StripPlan.Place(zone, List.of(), zone, 0);
         }
         return new StripPlan.Place(
-                done.start().zone(), done.start().tools(), done.fromZone(), done.start().changeover());
+                done.start().zone(),
+                done.start().tools(),
+                done.fromZone(),
+                done.start().changeover());
     }
 
     private Operation wait(int count, BuildSchedule.Done before, String zone) {
-        long begins = before.begins() - before.start().changeover() - before.start().idle();
+        long begins =
+                before.begins() - before.start().changeover() - before.start().idle();
         String id = net.graph.node(before.node()).id();
         return new Operation(
                 operations.size() + 1,
@@ -131,9 +135,10 @@ final class BuildWriter {
 
     private List<String> parts(BuildGraph.Node node) {
         return switch (node.kind()) {
-            case PLACE -> net.history.lifts.get(node.about()).parts().stream()
-                    .mapToObj(net.model::partId)
-                    .toList();
+            case PLACE ->
+                net.history.lifts.get(node.about()).parts().stream()
+                        .mapToObj(net.model::partId)
+                        .toList();
             case SEAL, SNUG, TIGHTEN, STAGE, ANGLE -> net.joint(node.about()).between();
             case RESTORE, FILL, BLEED, CHECK, WAIT -> List.of();
         };
@@ -154,11 +159,7 @@ final class BuildWriter {
         }
         Makeup.Stage stage = makeup.stages().get(node.stage() - 1);
         return new Tightening(
-                node.stage(),
-                order,
-                stage.torque().orElse(null),
-                stage.angle().orElse(null),
-                stage.threadState());
+                node.stage(), order, stage.torque().orElse(null), stage.angle().orElse(null), stage.threadState());
     }
 
     private @Nullable Handling handling(BuildGraph.Node node, List<Integer> hangsOn) {
@@ -172,7 +173,9 @@ final class BuildWriter {
                 .toList();
         return new Handling(
                 BuildLifting.milligrams(net, node.about()) / 1e6,
-                BuildLifting.way(net, node.about(), net.ways).map(LiftingWay::name).orElse(""),
+                BuildLifting.way(net, node.about(), net.ways)
+                        .map(LiftingWay::name)
+                        .orElse(""),
                 hangsOn.stream().map(net.model::actionId).toList(),
                 marks);
     }
@@ -189,12 +192,21 @@ final class BuildWriter {
                     cautions.add("heavy-lift");
                 }
                 net.history.lifts.get(node.about()).parts().stream()
-                        .forEach(part -> cautions.addAll(net.model.engine.parts().get(part).care().cautions()));
+                        .forEach(part -> cautions.addAll(
+                                net.model.engine.parts().get(part).care().cautions()));
             }
-            case RESTORE -> cautions.addAll(Steps.ready(net.model, node.about()).effect().cautions());
-            case FILL, BLEED -> cautions.addAll(net.model.engine.circuits().get(node.about()).hazards());
-            case CHECK -> cautions.addAll(
-                    net.model.engine.rules().checks().get(node.about()).work().cautions());
+            case RESTORE ->
+                cautions.addAll(Steps.ready(net.model, node.about()).effect().cautions());
+            case FILL, BLEED ->
+                cautions.addAll(net.model.engine.circuits().get(node.about()).hazards());
+            case CHECK ->
+                cautions.addAll(net.model
+                        .engine
+                        .rules()
+                        .checks()
+                        .get(node.about())
+                        .work()
+                        .cautions());
             case SEAL, STAGE, ANGLE, WAIT -> {}
         }
         return List.copyOf(cautions);
@@ -205,7 +217,8 @@ final class BuildWriter {
             case SNUG -> net.joint(node.about()).work().note();
             case RESTORE -> Steps.ready(net.model, node.about()).effect().restore();
             case BLEED -> net.model.engine.circuits().get(node.about()).bleed();
-            case CHECK -> net.model.engine.rules().checks().get(node.about()).work().note();
+            case CHECK ->
+                net.model.engine.rules().checks().get(node.about()).work().note();
             case SEAL, PLACE, TIGHTEN, STAGE, ANGLE, FILL, WAIT -> "";
         };
     }
@@ -215,7 +228,10 @@ final class BuildWriter {
         BitSet implied = new BitSet();
         net.graph.into(n).forEach(edge -> implied.or(ancestors.get(edge.from())));
         BitSet direct = new BitSet();
-        net.graph.into(n).stream().map(BuildGraph.Edge::from).filter(from -> !implied.get(from)).forEach(direct::set);
+        net.graph.into(n).stream()
+                .map(BuildGraph.Edge::from)
+                .filter(from -> !implied.get(from))
+                .forEach(direct::set);
         return inOrder(direct);
     }
 
@@ -268,7 +284,8 @@ final class BuildWriter {
     }
 
     private long left(int j, long end) {
-        long cure = net.joint(j).makeup().sealant().map(Makeup.Sealant::cureSeconds).orElse(0L);
+        long cure =
+                net.joint(j).makeup().sealant().map(Makeup.Sealant::cureSeconds).orElse(0L);
         return found.site().end[net.last[j]] + cure - end;
     }
 }

@@ -45,6 +45,7 @@ public record Resume(List<String> turn, List<String> leave, List<String> spent) 
         }
         List<String> turn = new ArrayList<>(stage.fasteners());
         turn.removeAll(marked);
-        return new Resume(turn, stage.fasteners().stream().filter(marked::contains).toList(), List.of());
+        return new Resume(
+                turn, stage.fasteners().stream().filter(marked::contains).toList(), List.of());
     }
 }

@@ -110,8 +110,11 @@ final class BuildEdit {
             StripPlan.Place place = step.place();
             if (!Set.of(Kind.PLACE, Kind.SEAL, Kind.WAIT).contains(step.kind())) {
                 List<String> inHand = tools;
-                long taken = place.tools().stream().filter(tool -> !inHand.contains(tool)).count();
-                long cost = travel(zone, place.zone()) + taken * engine.workplace().toolChangeSeconds();
+                long taken = place.tools().stream()
+                        .filter(tool -> !inHand.contains(tool))
+                        .count();
+                long cost =
+                        travel(zone, place.zone()) + taken * engine.workplace().toolChangeSeconds();
                 place = new StripPlan.Place(place.zone(), place.tools(), zone, cost);
                 zone = place.zone();
                 tools = place.tools();
@@ -120,7 +123,13 @@ final class BuildEdit {
             }
             long seconds = step.clock().seconds();
             right.add(with(
-                    step, right.size() + 1, place, new Clock(clock, seconds), step.tightening(), step.needs(), step.holdUp()));
+                    step,
+                    right.size() + 1,
+                    place,
+                    new Clock(clock, seconds),
+                    step.tightening(),
+                    step.needs(),
+                    step.holdUp()));
             clock += seconds;
             work += step.kind() == Kind.WAIT ? 0 : seconds;
             waiting += step.kind() == Kind.WAIT ? seconds : 0;
@@ -132,6 +141,8 @@ final class BuildEdit {
     }
 
     private long travel(String from, String to) {
-        return from.equals(to) ? 0 : engine.zone(from).backSeconds() + engine.zone(to).goSeconds();
+        return from.equals(to)
+                ? 0
+                : engine.zone(from).backSeconds() + engine.zone(to).goSeconds();
     }
 }

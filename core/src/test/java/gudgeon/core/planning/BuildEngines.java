@@ -118,10 +118,17 @@ final class BuildEngines {
     }
 
     private static Feature feature() {
-        Feature.Limit limit = new Feature.Limit(
-                "height", Optional.of(Length.ofMillimetres(0.1)), Optional.empty(), "typical", true);
+        Feature.Limit limit =
+                new Feature.Limit("height", Optional.of(Length.ofMillimetres(0.1)), Optional.empty(), "typical", true);
         return new Feature(
-                "check0-1", "Height", "height", List.of("p1"), Condition.ALWAYS, Optional.empty(), Map.of(), List.of(limit));
+                "check0-1",
+                "Height",
+                "height",
+                List.of("p1"),
+                Condition.ALWAYS,
+                Optional.empty(),
+                Map.of(),
+                List.of(limit));
     }
 
     private List<Circuit> circuits() {
@@ -144,10 +151,18 @@ final class BuildEngines {
                     chance(0.5) ? "Open the bleed screw until no bubbles come." : ""));
         }
         if (chance(0.5)) {
-            ready.add(operation("battery-off", ReadyKind.MAKE_SAFE, Condition.ALWAYS, List.of(), "Connect it.", List.of()));
+            ready.add(operation(
+                    "battery-off", ReadyKind.MAKE_SAFE, Condition.ALWAYS, List.of(), "Connect it.", List.of()));
             circuits.add(new Circuit(
-                    "electric", "Electric", CircuitKind.ELECTRIC, "", Optional.empty(), List.of("battery-off"), List.of(),
-                    List.of(), ""));
+                    "electric",
+                    "Electric",
+                    CircuitKind.ELECTRIC,
+                    "",
+                    Optional.empty(),
+                    List.of("battery-off"),
+                    List.of(),
+                    List.of(),
+                    ""));
         }
         return circuits;
     }
@@ -163,7 +178,12 @@ final class BuildEngines {
             ready.add(operation("strap", ReadyKind.STRAP, Condition.ALWAYS, List.of(), "Take it off.", List.of()));
         }
         if (chance(0.3)) {
-            ready.add(operation("codes", ReadyKind.RECORD, Condition.ALWAYS, List.of(), chance(0.5) ? "Enter them." : "",
+            ready.add(operation(
+                    "codes",
+                    ReadyKind.RECORD,
+                    Condition.ALWAYS,
+                    List.of(),
+                    chance(0.5) ? "Enter them." : "",
                     List.of()));
         }
     }
@@ -188,8 +208,16 @@ final class BuildEngines {
                 List.of(),
                 "");
         return new Ready(
-                id, id, kind, 60 + random.nextInt(300), pick(ZONES), chance(0.5) ? List.of("t1") : List.of(), access, needs,
-                Optional.empty(), effect);
+                id,
+                id,
+                kind,
+                60 + random.nextInt(300),
+                pick(ZONES),
+                chance(0.5) ? List.of("t1") : List.of(),
+                access,
+                needs,
+                Optional.empty(),
+                effect);
     }
 
     private Condition condition(List<String> own, double jointShare) {
@@ -219,7 +247,11 @@ final class BuildEngines {
 
     private Joint joint(String id, List<String> between, List<Circuit> circuits) {
         boolean flexible = chance(0.25);
-        Optional<String> strap = ready.stream().map(Ready::id).filter("strap"::equals).findFirst().filter(_ -> chance(0.5));
+        Optional<String> strap = ready.stream()
+                .map(Ready::id)
+                .filter("strap"::equals)
+                .findFirst()
+                .filter(_ -> chance(0.5));
         Optional<Joint.Hang> hang =
                 flexible ? Optional.of(new Joint.Hang(pick(List.of(0.0, 3.0, 60.0)), strap)) : Optional.empty();
         List<String> needs = new ArrayList<>();
@@ -230,7 +262,8 @@ final class BuildEngines {
             needs.add("crack-" + id);
             crack(id);
         }
-        List<String> opens = circuits.stream().filter(_ -> chance(0.25)).map(Circuit::id).toList();
+        List<String> opens =
+                circuits.stream().filter(_ -> chance(0.25)).map(Circuit::id).toList();
         Joint.Freedom freedom = new Joint.Freedom(
                 chance(0.4) ? condition(between, 0.25) : Condition.ALWAYS,
                 chance(0.15) ? condition(between, 0.2) : Condition.ALWAYS,
@@ -260,12 +293,25 @@ final class BuildEngines {
 
     private void crack(String joint) {
         Ready.Effect effect = new Ready.Effect(
-                OptionalDouble.empty(), List.of(),
+                OptionalDouble.empty(),
+                List.of(),
                 chance(0.6) ? new Joint.Hold(List.of(List.of(other(joint)))) : Joint.Hold.NONE,
-                Joint.EngineState.ANY, "", List.of(), List.of(), "");
+                Joint.EngineState.ANY,
+                "",
+                List.of(),
+                List.of(),
+                "");
         ready.add(new Ready(
-                "crack-" + joint, "Crack " + joint, ReadyKind.CRACK_LOOSE, 60, pick(ZONES), List.of("t4"),
-                maybe(0.15), List.of(), Optional.of(joint), effect));
+                "crack-" + joint,
+                "Crack " + joint,
+                ReadyKind.CRACK_LOOSE,
+                60,
+                pick(ZONES),
+                List.of("t4"),
+                maybe(0.15),
+                List.of(),
+                Optional.of(joint),
+                effect));
     }
 
     private Makeup makeup(String id) {
@@ -275,8 +321,16 @@ final class BuildEngines {
         for (int f = 1; f <= count; f++) {
             pattern.add(f);
             fasteners.add(new Fastener(
-                    id + "/" + f, FastenerKind.BOLT, "M8x1.25", Optional.empty(), "hexagon 13 mm",
-                    Fastener.Place.UNKNOWN, List.of(), pick(List.of("", "", "all", "washers")), "", ""));
+                    id + "/" + f,
+                    FastenerKind.BOLT,
+                    "M8x1.25",
+                    Optional.empty(),
+                    "hexagon 13 mm",
+                    Fastener.Place.UNKNOWN,
+                    List.of(),
+                    pick(List.of("", "", "all", "washers")),
+                    "",
+                    ""));
         }
         Collections.shuffle(pattern, random);
         List<Makeup.Stage> stages = new ArrayList<>();
@@ -289,11 +343,10 @@ final class BuildEngines {
                     state,
                     chance(0.12) ? List.of(mark()) : List.of()));
         }
-        List<Spend> spends =
-                chance(0.3) ? List.of(new Spend("gasket " + id, 1, OptionalDouble.of(4))) : List.of();
+        List<Spend> spends = chance(0.3) ? List.of(new Spend("gasket " + id, 1, OptionalDouble.of(4))) : List.of();
         Optional<Makeup.Sealant> sealant = chance(0.2)
-                ? Optional.of(new Makeup.Sealant(
-                        "sealant", pick(List.of(0L, 600L, 1200L)), pick(List.of(0L, 600L, 7200L))))
+                ? Optional.of(
+                        new Makeup.Sealant("sealant", pick(List.of(0L, 600L, 1200L)), pick(List.of(0L, 600L, 7200L))))
                 : Optional.empty();
         List<String> after = new ArrayList<>();
         if (chance(0.12)) {
@@ -303,7 +356,13 @@ final class BuildEngines {
             }
         }
         return new Makeup(
-                fasteners, spends, stages, chance(0.7) ? pattern : List.of(), new Makeup.Loosen(1, List.of()), sealant, after);
+                fasteners,
+                spends,
+                stages,
+                chance(0.7) ? pattern : List.of(),
+                new Makeup.Loosen(1, List.of()),
+                sealant,
+                after);
     }
 
     private String mark() {
@@ -316,12 +375,20 @@ final class BuildEngines {
 
     private void checkIds() {
         for (int k = 0; k < random.nextInt(4); k++) {
-            List<String> after = chance(0.8) ? List.of(pick(jointIds)) : List.of(pick(jointIds), pick(jointIds) + "/snug");
+            List<String> after =
+                    chance(0.8) ? List.of(pick(jointIds)) : List.of(pick(jointIds), pick(jointIds) + "/snug");
             List<String> before = chance(0.6) ? List.of(pick(jointIds)) : List.of();
             Check.Work work = new Check.Work(pick(ZONES), List.of(), 120, List.of(), "");
             checks.add(new Check(
-                    "check" + k, "Check", pick(List.of("check", "wait", "prime")), chance(0.5) ? List.of() : List.of(pick(jointIds), pick(jointIds)),
-                    after, before, chance(0.4), pick(List.of(0L, 900L)), work));
+                    "check" + k,
+                    "Check",
+                    pick(List.of("check", "wait", "prime")),
+                    chance(0.5) ? List.of() : List.of(pick(jointIds), pick(jointIds)),
+                    after,
+                    before,
+                    chance(0.4),
+                    pick(List.of(0L, 900L)),
+                    work));
         }
     }
 
@@ -379,7 +446,8 @@ final class BuildEngines {
         private List<BuildRequest.Step> act(BuildWorld world) {
             List<BuildRequest.Step> free = new ArrayList<>();
             for (Joint joint : engine.joints()) {
-                boolean may = wild || (world.free(joint) && world.heldBy(joint.freedom().hold()));
+                boolean may = wild
+                        || (world.free(joint) && world.heldBy(joint.freedom().hold()));
                 if (!world.open.contains(joint.id()) && may) {
                     StripPlan.Kind kind = random.nextInt(15) == 0 ? StripPlan.Kind.CUT : StripPlan.Kind.UNDO;
                     free.add(new BuildRequest.Step(kind, joint.id(), List.of()));
@@ -387,7 +455,8 @@ final class BuildEngines {
             }
             for (Ready ready : engine.ready()) {
                 boolean gone = ready.joint().map(world.open::contains).orElse(false);
-                boolean may = wild || (world.free(ready) && world.heldBy(ready.effect().hold()));
+                boolean may = wild
+                        || (world.free(ready) && world.heldBy(ready.effect().hold()));
                 if (!world.ready.contains(ready.id()) && !gone && may) {
                     free.add(new BuildRequest.Step(
                             StripPlan.Kind.valueOf(ready.kind().name()), ready.id(), List.of()));
@@ -401,7 +470,8 @@ final class BuildEngines {
             engine.parts().stream()
                     .map(part -> world.piece(part.id()))
                     .filter(piece -> !piece.contains("p0") && piece.stream().noneMatch(world.away::contains))
-                    .forEach(piece -> pieces.put(new LinkedHashSet<>(piece.stream().sorted().toList()), true));
+                    .forEach(piece -> pieces.put(
+                            new LinkedHashSet<>(piece.stream().sorted().toList()), true));
             List<Set<String>> sets = new ArrayList<>(pieces.keySet());
             for (Set<String> first : pieces.keySet()) {
                 for (Set<String> second : pieces.keySet()) {

@@ -17,8 +17,8 @@ class BuildRandomTest {
         int held = 0;
         for (long seed = 1; seed <= 500; seed++) {
             Engine engine = BuildEngines.random(seed);
-            BuildRequest request =
-                    new BuildRequest(BuildEngines.strip(engine, seed), BuildEngines.WAYS, List.of("gasket j2"), List.of());
+            BuildRequest request = new BuildRequest(
+                    BuildEngines.strip(engine, seed), BuildEngines.WAYS, List.of("gasket j2"), List.of());
             BuildPlan plan = BuildPlanner.plan(engine, request);
             faults.addAll(named(seed, BuildReplay.faults(engine, request, plan)));
             assertThat(plan.corrections()).as("seed %d", seed).isEmpty();

@@ -137,7 +137,8 @@ public final class BuildReplay {
             }
         } else {
             Ready ready = engine.ready(step.id());
-            List<String> judge = ready.joint().map(id -> engine.joint(id).between()).orElse(null);
+            List<String> judge =
+                    ready.joint().map(id -> engine.joint(id).between()).orElse(null);
             for (Condition.Clause clause : ready.access().clauses()) {
                 if (!world.clauseHolds(clause, judge)) {
                     dropped.add(clause);
@@ -147,14 +148,19 @@ public final class BuildReplay {
             holds = ready.effect().hold().alternatives();
         }
         droppedNeeds.removeAll(world.ready);
-        List<List<String>> held =
-                holds.stream().filter(a -> a.stream().noneMatch(world.open::contains)).toList();
-        history.put(step.id(), new Undone(new HashSet<>(world.away), new HashSet<>(world.ready), dropped, droppedNeeds, held));
+        List<List<String>> held = holds.stream()
+                .filter(a -> a.stream().noneMatch(world.open::contains))
+                .toList();
+        history.put(
+                step.id(),
+                new Undone(new HashSet<>(world.away), new HashSet<>(world.ready), dropped, droppedNeeds, held));
         (joint.isPresent() ? world.open : world.ready).add(step.id());
     }
 
     private void drop(Condition condition, List<String> judge, Set<Condition.Clause> dropped) {
-        condition.clauses().stream().filter(clause -> !world.clauseHolds(clause, judge)).forEach(dropped::add);
+        condition.clauses().stream()
+                .filter(clause -> !world.clauseHolds(clause, judge))
+                .forEach(dropped::add);
     }
 
     private void stripLift(BuildRequest.Step step) {
@@ -256,11 +262,16 @@ public final class BuildReplay {
     }
 
     private long travel(String from, String to) {
-        return from.equals(to) ? 0 : engine.zone(from).backSeconds() + engine.zone(to).goSeconds();
+        return from.equals(to)
+                ? 0
+                : engine.zone(from).backSeconds() + engine.zone(to).goSeconds();
     }
 
     private long changeover(String zone, List<String> tools, Operation step) {
-        long taken = step.place().tools().stream().distinct().filter(tool -> !tools.contains(tool)).count();
+        long taken = step.place().tools().stream()
+                .distinct()
+                .filter(tool -> !tools.contains(tool))
+                .count();
         return travel(zone, step.place().zone()) + taken * engine.workplace().toolChangeSeconds();
     }
 
@@ -306,8 +317,8 @@ public final class BuildReplay {
             case RESTORE -> restore(step);
             case SEAL, FILL, BLEED, CHECK, WAIT -> {}
         }
-        if (step.holdUp().blockedBy().stream().anyMatch(lack -> lack.kind() == LackKind.LOOSE
-                || lack.kind() == LackKind.OPEN_TIME)) {
+        if (step.holdUp().blockedBy().stream()
+                .anyMatch(lack -> lack.kind() == LackKind.LOOSE || lack.kind() == LackKind.OPEN_TIME)) {
             tolerated.addAll(world.loose());
         }
     }
@@ -354,7 +365,9 @@ public final class BuildReplay {
         BuildPlan.Handling handling = step.handling();
         Optional<LiftingWay> way = handling == null
                 ? Optional.empty()
-                : request.ways().stream().filter(w -> w.name().equals(handling.way())).findFirst();
+                : request.ways().stream()
+                        .filter(w -> w.name().equals(handling.way()))
+                        .findFirst();
         if (handling == null || way.isEmpty() || !world.liftedBy(set, way.get())) {
             fault(Rule.MASS, step, "no way of lifting carries " + world.mass(set) + " kg");
         } else if (Math.abs(handling.massKilograms() - world.mass(set)) > 1e-5) {
@@ -411,7 +424,11 @@ public final class BuildReplay {
         fasteners(step, joint);
         if (step.kind() != Kind.TIGHTEN) {
             boolean unknown = step.tightening() == null
-                    || joint.makeup().stages().get(step.tightening().stage() - 1).threadState().isEmpty();
+                    || joint.makeup()
+                            .stages()
+                            .get(step.tightening().stage() - 1)
+                            .threadState()
+                            .isEmpty();
             lacks(step, LackKind.THREAD_STATE, unknown, Rule.THREAD_STATE);
         }
     }
@@ -419,7 +436,10 @@ public final class BuildReplay {
     private void meets(Operation step, Joint joint, Undone then) {
         for (String part : joint.between()) {
             if (world.away.contains(part) != then.away().contains(part)) {
-                fault(Rule.MEETS, step, part + (world.away.contains(part) ? " is not in place" : " is in place already"));
+                fault(
+                        Rule.MEETS,
+                        step,
+                        part + (world.away.contains(part) ? " is not in place" : " is in place already"));
             }
         }
     }
@@ -465,7 +485,8 @@ public final class BuildReplay {
     }
 
     private void fasteners(Operation step, Joint joint) {
-        List<String> order = joint.makeup().fasteners().stream().map(Fastener::id).toList();
+        List<String> order =
+                joint.makeup().fasteners().stream().map(Fastener::id).toList();
         List<Integer> pattern = joint.makeup().pattern();
         if (!pattern.isEmpty()) {
             List<String> all = order;
@@ -533,7 +554,9 @@ public final class BuildReplay {
         String strap = joint.hang().flatMap(Joint.Hang::strap).orElse("");
         return lifts.stream()
                 .filter(set -> set.stream().anyMatch(world.away::contains))
-                .filter(set -> Optional.ofNullable(readyAtLift.get(set)).orElse(Set.of()).contains(strap))
+                .filter(set -> Optional.ofNullable(readyAtLift.get(set))
+                        .orElse(Set.of())
+                        .contains(strap))
                 .filter(set -> joint.between().stream().anyMatch(set::contains))
                 .anyMatch(set -> world.mass(set) > joint.hang().orElseThrow().holdsKilograms() + 1e-9);
     }
@@ -568,8 +591,7 @@ public final class BuildReplay {
         }
         for (String id : world.ready) {
             Ready ready = engine.ready(id);
-            boolean takenBack = Set.of(
-                                    ReadyKind.SUPPORT, ReadyKind.STRAP, ReadyKind.PIN, ReadyKind.HOLDING_TOOL)
+            boolean takenBack = Set.of(ReadyKind.SUPPORT, ReadyKind.STRAP, ReadyKind.PIN, ReadyKind.HOLDING_TOOL)
                             .contains(ready.kind())
                     || (Set.of(ReadyKind.MAKE_SAFE, ReadyKind.RECORD).contains(ready.kind())
                             && !ready.effect().restore().isEmpty());
@@ -586,7 +608,8 @@ public final class BuildReplay {
     private void stages() {
         undone().forEach(joint -> {
             List<Operation> turned = plan.operations().stream()
-                    .filter(step -> Set.of(Kind.SNUG, Kind.TIGHTEN, Kind.STAGE, Kind.ANGLE).contains(step.kind()))
+                    .filter(step -> Set.of(Kind.SNUG, Kind.TIGHTEN, Kind.STAGE, Kind.ANGLE)
+                            .contains(step.kind()))
                     .filter(step -> step.subject().ref().equals(joint.id()))
                     .toList();
             List<String> ids = new ArrayList<>(List.of(joint.id() + "/snug"));
@@ -599,38 +622,48 @@ public final class BuildReplay {
             if (!turned.stream().map(Operation::id).toList().equals(ids)) {
                 faults.add(new Fault(Rule.STAGES, joint.id(), "its steps are not " + ids));
             }
-            long whole = turned.stream().mapToLong(step -> step.clock().seconds()).sum();
+            long whole =
+                    turned.stream().mapToLong(step -> step.clock().seconds()).sum();
             if (whole != joint.work().buildSeconds()) {
                 faults.add(new Fault(Rule.CLOCK, joint.id(), "its steps take " + whole));
             }
             for (Operation step : turned) {
                 boolean bench = joint.between().stream().allMatch(part -> awayAt(part, step));
                 String zone = bench ? Zone.BENCH : joint.work().zone();
-                if (!step.place().zone().equals(zone) || !step.place().tools().equals(joint.work().tools())) {
+                if (!step.place().zone().equals(zone)
+                        || !step.place().tools().equals(joint.work().tools())) {
                     fault(Rule.CLOCK, step, "its zone is " + zone);
                 }
                 boolean licensed = joint.freedom().licensed();
                 if (licensed) {
-                    lacks(step, LackKind.LICENSED, step == turned.getFirst() || step == turned.getLast()
-                            || step.holdUp().blockedBy().stream().anyMatch(l -> l.kind() == LackKind.LICENSED), Rule.INPUT);
+                    lacks(
+                            step,
+                            LackKind.LICENSED,
+                            step == turned.getFirst()
+                                    || step == turned.getLast()
+                                    || step.holdUp().blockedBy().stream().anyMatch(l -> l.kind() == LackKind.LICENSED),
+                            Rule.INPUT);
                 }
             }
         });
     }
 
     private boolean awayAt(String part, Operation step) {
-        return lifts.stream().anyMatch(set -> set.contains(part)) && placing(part).map(this::at).orElse(0) > at(step);
+        return lifts.stream().anyMatch(set -> set.contains(part))
+                && placing(part).map(this::at).orElse(0) > at(step);
     }
 
     private Optional<Operation> placing(String part) {
         return plan.operations().stream()
-                .filter(step -> step.kind() == Kind.PLACE && step.subject().parts().contains(part))
+                .filter(step ->
+                        step.kind() == Kind.PLACE && step.subject().parts().contains(part))
                 .findFirst();
     }
 
     /** The placing that closes a joint. */
     private Optional<Operation> closing(Joint joint) {
-        Set<String> awayThen = Optional.ofNullable(history.get(joint.id())).orElseThrow().away();
+        Set<String> awayThen =
+                Optional.ofNullable(history.get(joint.id())).orElseThrow().away();
         for (Set<String> set : lifts) {
             if (joint.between().stream().anyMatch(part -> set.contains(part) && !awayThen.contains(part))) {
                 return placing(set.iterator().next());
@@ -685,10 +718,13 @@ public final class BuildReplay {
         }
         Operation last = tight.get();
         for (Operation step : plan.operations()) {
-            boolean fills = step.kind() == Kind.FILL && joint.freedom().opens().contains(step.subject().ref());
+            boolean fills = step.kind() == Kind.FILL
+                    && joint.freedom().opens().contains(step.subject().ref());
             boolean primes = step.kind() == Kind.CHECK
                     && check(step.subject().ref()).kind().equals("prime")
-                    && Optional.ofNullable(ancestors.get(step.id())).orElse(Set.of()).contains(last.id());
+                    && Optional.ofNullable(ancestors.get(step.id()))
+                            .orElse(Set.of())
+                            .contains(last.id());
             if ((fills || primes) && step.clock().startSeconds() - last.clock().endSeconds() < sealant.cureSeconds()) {
                 fault(Rule.CURE, step, "the sealant of " + joint.id() + " has not cured");
             }
@@ -702,7 +738,10 @@ public final class BuildReplay {
     }
 
     private Check check(String id) {
-        return engine.rules().checks().stream().filter(check -> check.id().equals(id)).findFirst().orElseThrow();
+        return engine.rules().checks().stream()
+                .filter(check -> check.id().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** The step that reaches a mark; empty when it is reached from the start. */
@@ -712,10 +751,12 @@ public final class BuildReplay {
         }
         String id = mark.split("/", 2)[0];
         if (engine.findJoint(id).isEmpty()) {
-            return find(id + "/back").or(() -> engine.circuits().stream()
-                    .filter(circuit -> circuit.drains().contains(id))
-                    .flatMap(circuit -> find("bleed/" + circuit.id()).or(() -> find("fill/" + circuit.id())).stream())
-                    .findFirst());
+            return find(id + "/back")
+                    .or(() -> engine.circuits().stream()
+                            .filter(circuit -> circuit.drains().contains(id))
+                            .flatMap(circuit ->
+                                    find("bleed/" + circuit.id()).or(() -> find("fill/" + circuit.id())).stream())
+                            .findFirst());
         }
         if (!history.containsKey(id)) {
             return Optional.empty();
@@ -750,7 +791,9 @@ public final class BuildReplay {
                 .anyMatch(lack -> lack.kind() == LackKind.ORDER);
         Stream.concat(closing(joint).stream(), find(joint.id() + "/seal").stream())
                 .filter(start -> !excused)
-                .filter(start -> !Optional.ofNullable(ancestors.get(step.id())).orElse(Set.of()).contains(start.id()))
+                .filter(start -> !Optional.ofNullable(ancestors.get(step.id()))
+                        .orElse(Set.of())
+                        .contains(start.id()))
                 .forEach(start -> ordered(step, start, rule, mark));
     }
 
@@ -800,8 +843,9 @@ public final class BuildReplay {
 
     private void fills() {
         for (Circuit circuit : engine.circuits()) {
-            List<Joint> opened =
-                    undone().filter(joint -> joint.freedom().opens().contains(circuit.id())).toList();
+            List<Joint> opened = undone().filter(
+                            joint -> joint.freedom().opens().contains(circuit.id()))
+                    .toList();
             boolean due = !circuit.fluid().isEmpty()
                     && (!opened.isEmpty() || circuit.drains().stream().anyMatch(history::containsKey));
             Optional<Operation> fill = find("fill/" + circuit.id());
@@ -822,11 +866,15 @@ public final class BuildReplay {
                 plan.operations().stream()
                         .filter(prime -> prime.kind() == Kind.CHECK
                                 && check(prime.subject().ref()).kind().equals("prime"))
-                        .filter(prime -> !Optional.ofNullable(ancestors.get(ready.id())).orElse(Set.of()).contains(prime.id()))
+                        .filter(prime -> !Optional.ofNullable(ancestors.get(ready.id()))
+                                .orElse(Set.of())
+                                .contains(prime.id()))
                         .forEach(prime -> ordered(ready, prime, Rule.FILL, "filling"));
                 for (String safe : circuit.makeSafe()) {
                     find(safe + "/back")
-                            .filter(back -> !Optional.ofNullable(ancestors.get(step.id())).orElse(Set.of()).contains(back.id()))
+                            .filter(back -> !Optional.ofNullable(ancestors.get(step.id()))
+                                    .orElse(Set.of())
+                                    .contains(back.id()))
                             .ifPresent(back -> ordered(step, back, Rule.FILL, "filling"));
                 }
                 Optional<Input> fluid = step.needs().inputs().stream().findFirst();
@@ -845,26 +893,34 @@ public final class BuildReplay {
             if (back.isEmpty()) {
                 continue;
             }
-            undone().filter(joint -> uses(joint, ready)).forEach(joint -> last(joint.id()).ifPresent(last -> {
-                if (at(last) > at(back.get())) {
-                    fault(Rule.TAKEN_BACK_EARLY, back.get(), joint.id() + " is not tight");
-                }
-            }));
+            undone().filter(joint -> uses(joint, ready))
+                    .forEach(joint -> last(joint.id()).ifPresent(last -> {
+                        if (at(last) > at(back.get())) {
+                            fault(Rule.TAKEN_BACK_EARLY, back.get(), joint.id() + " is not tight");
+                        }
+                    }));
         }
     }
 
     private boolean uses(Joint joint, Ready ready) {
         Undone then = Optional.ofNullable(history.get(joint.id())).orElseThrow();
         Set<String> since = cracking(joint)
-                .map(crack -> Optional.ofNullable(history.get(crack.id())).orElseThrow().ready())
+                .map(crack -> Optional.ofNullable(history.get(crack.id()))
+                        .orElseThrow()
+                        .ready())
                 .orElse(then.ready());
-        boolean own = since.contains(ready.id()) && then.ready().contains(ready.id()) && ( joint.freedom().needs().contains(ready.id())
-                || joint.freedom().opens().stream()
-                        .filter(id -> !joint.freedom().drains().contains(id))
-                        .anyMatch(id -> engine.circuit(id).makeSafe().contains(ready.id())));
+        boolean own = since.contains(ready.id())
+                && then.ready().contains(ready.id())
+                && (joint.freedom().needs().contains(ready.id())
+                        || joint.freedom().opens().stream()
+                                .filter(id -> !joint.freedom().drains().contains(id))
+                                .anyMatch(id -> engine.circuit(id).makeSafe().contains(ready.id())));
         boolean cracked = cracking(joint)
                 .filter(crack -> crack.needs().contains(ready.id()))
-                .filter(crack -> !Optional.ofNullable(history.get(crack.id())).orElseThrow().droppedNeeds().contains(ready.id()))
+                .filter(crack -> !Optional.ofNullable(history.get(crack.id()))
+                        .orElseThrow()
+                        .droppedNeeds()
+                        .contains(ready.id()))
                 .isPresent();
         return (own && !then.droppedNeeds().contains(ready.id())) || cracked;
     }
@@ -875,10 +931,13 @@ public final class BuildReplay {
                 .filter(circuit -> circuit.kind() == CircuitKind.ELECTRIC)
                 .forEach(circuit -> electric.addAll(circuit.makeSafe()));
         for (String id : electric) {
-            find(id + "/back").ifPresent(back -> plan.operations().stream()
-                    .filter(later -> later.kind() != Kind.WAIT && at(later) > at(back))
-                    .filter(later -> !Optional.ofNullable(ancestors.get(later.id())).orElse(Set.of()).contains(back.id()))
-                    .forEach(later -> fault(Rule.ELECTRIC_LAST, back, later.id() + " could come before it")));
+            find(id + "/back")
+                    .ifPresent(back -> plan.operations().stream()
+                            .filter(later -> later.kind() != Kind.WAIT && at(later) > at(back))
+                            .filter(later -> !Optional.ofNullable(ancestors.get(later.id()))
+                                    .orElse(Set.of())
+                                    .contains(back.id()))
+                            .forEach(later -> fault(Rule.ELECTRIC_LAST, back, later.id() + " could come before it")));
         }
     }
 
@@ -895,7 +954,9 @@ public final class BuildReplay {
         Map<String, Integer> asked = new HashMap<>();
         undone().forEach(joint -> {
             spends(joint).forEach(spend -> wanted.merge(joint.id() + " " + spend.spec(), spend.count(), Integer::sum));
-            joint.makeup().sealant().ifPresent(sealant -> wanted.merge(joint.id() + " " + sealant.spec(), 1, Integer::sum));
+            joint.makeup()
+                    .sealant()
+                    .ifPresent(sealant -> wanted.merge(joint.id() + " " + sealant.spec(), 1, Integer::sum));
         });
         for (Operation step : plan.operations()) {
             for (Input input : step.needs().inputs()) {
@@ -910,7 +971,8 @@ public final class BuildReplay {
             lacks(
                     step,
                     LackKind.NOT_IN_HAND,
-                    step.needs().inputs().stream().anyMatch(input -> request.missing().contains(input.spec())),
+                    step.needs().inputs().stream()
+                            .anyMatch(input -> request.missing().contains(input.spec())),
                     Rule.INPUT);
         }
         if (!wanted.equals(asked)) {
@@ -927,8 +989,9 @@ public final class BuildReplay {
                         : fastener.once().isEmpty() ? Outcome.REFITTED : Outcome.REFITTED_PART_NEW;
                 expected.merge(AccountKind.FASTENER + " " + fastener.id() + " " + outcome, 1, Integer::sum);
             }
-            spends(joint).forEach(spend ->
-                    expected.merge(AccountKind.SPEND + " " + joint.id() + " " + Outcome.RENEWED, 1, Integer::sum));
+            spends(joint)
+                    .forEach(spend -> expected.merge(
+                            AccountKind.SPEND + " " + joint.id() + " " + Outcome.RENEWED, 1, Integer::sum));
         });
         lifts.forEach(set -> set.forEach(
                 part -> expected.merge(AccountKind.PART + " " + part + " " + Outcome.PLACED, 1, Integer::sum)));
@@ -936,8 +999,10 @@ public final class BuildReplay {
             if (!history.containsKey(ready.id())) {
                 continue;
             }
-            ready.effect().spends().forEach(spend ->
-                    expected.merge(AccountKind.SPEND + " " + ready.id() + " " + Outcome.RENEWED, 1, Integer::sum));
+            ready.effect()
+                    .spends()
+                    .forEach(spend -> expected.merge(
+                            AccountKind.SPEND + " " + ready.id() + " " + Outcome.RENEWED, 1, Integer::sum));
             Optional<String> entry = switch (ready.kind()) {
                 case DRAIN -> Optional.of(AccountKind.DRAIN_PLUG + " " + ready.id() + " " + Outcome.BACK_AT_ONCE);
                 case CRACK_LOOSE -> Optional.empty();
@@ -963,7 +1028,8 @@ public final class BuildReplay {
         if (!expected.equals(found)) {
             Map<String, Integer> lost = new HashMap<>(expected);
             found.keySet().forEach(lost::remove);
-            faults.add(new Fault(Rule.ACCOUNT, "", "accounted for " + found.size() + " of " + expected.size() + ", lost " + lost));
+            faults.add(new Fault(
+                    Rule.ACCOUNT, "", "accounted for " + found.size() + " of " + expected.size() + ", lost " + lost));
         }
     }
 }

@@ -54,7 +54,8 @@ class BuildViolationTest {
             int last = -1;
             for (int i = 0; i < steps().size(); i++) {
                 Operation step = steps().get(i);
-                boolean turns = List.of(Kind.SNUG, Kind.TIGHTEN, Kind.STAGE, Kind.ANGLE).contains(step.kind());
+                boolean turns =
+                        List.of(Kind.SNUG, Kind.TIGHTEN, Kind.STAGE, Kind.ANGLE).contains(step.kind());
                 last = turns && step.subject().ref().equals(joint) ? i : last;
             }
             return last;
@@ -148,9 +149,13 @@ class BuildViolationTest {
             boolean heavy = way.steps().stream()
                     .anyMatch(step -> step.handling() != null && step.handling().massKilograms() > 4);
             List<BuildReplay.Fault> found = BuildReplay.faults(way.engine(), weaker, way.plan());
-            assertThat(found.stream().anyMatch(one -> one.rule() == Rule.MASS)).isEqualTo(
-                    heavy || way.steps().stream().anyMatch(step -> step.kind() == Kind.PLACE
-                            && !java.util.Objects.requireNonNull(step.handling()).way().equals("alone")));
+            assertThat(found.stream().anyMatch(one -> one.rule() == Rule.MASS))
+                    .isEqualTo(heavy
+                            || way.steps().stream()
+                                    .anyMatch(step -> step.kind() == Kind.PLACE
+                                            && !java.util.Objects.requireNonNull(step.handling())
+                                                    .way()
+                                                    .equals("alone")));
             planted += heavy ? 1 : 0;
             BuildPlan honest = BuildPlanner.plan(way.engine(), weaker);
             assertThat(BuildReplay.faults(way.engine(), weaker, honest)).isEmpty();
@@ -166,7 +171,11 @@ class BuildViolationTest {
                 List<BuildPlan.Account> fewer = new ArrayList<>(way.plan().accounts());
                 fewer.remove(a);
                 BuildPlan plan = new BuildPlan(
-                        way.steps(), way.plan().totals(), fewer, way.plan().corrections(), way.plan().cures());
+                        way.steps(),
+                        way.plan().totals(),
+                        fewer,
+                        way.plan().corrections(),
+                        way.plan().cures());
                 assertThat(BuildReplay.faults(way.engine(), way.request(), plan))
                         .extracting(BuildReplay.Fault::rule)
                         .containsExactly(Rule.ACCOUNT);
@@ -180,8 +189,11 @@ class BuildViolationTest {
     @Test
     void acceptsThemWithoutAFault() {
         for (Case way : cases()) {
-            assertThat(BuildReplay.faults(way.engine(), way.request(), way.plan())).isEmpty();
-            assertThat(BuildReplay.faults(way.engine(), way.request(), way.edit().plan())).isEmpty();
+            assertThat(BuildReplay.faults(way.engine(), way.request(), way.plan()))
+                    .isEmpty();
+            assertThat(BuildReplay.faults(
+                            way.engine(), way.request(), way.edit().plan()))
+                    .isEmpty();
         }
     }
 
@@ -194,9 +206,12 @@ class BuildViolationTest {
         if (step.kind() != Kind.SNUG || seal < 0 || !clear(step)) {
             return Optional.empty();
         }
-        return way.joint(step).makeup().sealant()
+        return way.joint(step)
+                .makeup()
+                .sealant()
                 .filter(sealant -> sealant.openSeconds() > 0)
-                .map(sealant -> way.edit().waitBefore(i, sealant.openSeconds() + 1).plan());
+                .map(sealant ->
+                        way.edit().waitBefore(i, sealant.openSeconds() + 1).plan());
     }
 
     private static Optional<BuildPlan> noWait(Case way, int i, Operation step, Kind next) {
@@ -207,7 +222,8 @@ class BuildViolationTest {
             return Optional.empty();
         }
         boolean byCure = way.steps().stream()
-                .flatMap(from -> from.order().lags().stream().filter(lag -> lag.to().equals(step.subject().ref())))
+                .flatMap(from -> from.order().lags().stream()
+                        .filter(lag -> lag.to().equals(step.subject().ref())))
                 .allMatch(lag -> next == Kind.FILL || lag.minSeconds() == 900);
         return byCure ? Optional.of(way.edit().remove(i).plan()) : Optional.empty();
     }
@@ -285,7 +301,8 @@ class BuildViolationTest {
             Operation earlier = way.steps().get(at);
             if (earlier.kind() == Kind.PLACE
                     && step.order().after().contains(earlier.id())
-                    && earlier.subject().parts().stream().anyMatch(step.subject().parts()::contains)) {
+                    && earlier.subject().parts().stream()
+                            .anyMatch(step.subject().parts()::contains)) {
                 return Optional.of(way.edit().move(i, at).plan());
             }
         }
@@ -364,7 +381,8 @@ class BuildViolationTest {
             return Optional.empty();
         }
         for (int at = i - 1; at >= 0; at--) {
-            if (List.of(Kind.STAGE, Kind.CHECK, Kind.ANGLE).contains(way.steps().get(at).kind())
+            if (List.of(Kind.STAGE, Kind.CHECK, Kind.ANGLE)
+                            .contains(way.steps().get(at).kind())
                     && clear(way.steps().get(at))) {
                 return Optional.of(way.edit().move(at, i).plan());
             }
@@ -410,15 +428,18 @@ class BuildViolationTest {
         if (step.kind() == Kind.FILL || step.needs().inputs().isEmpty()) {
             return Optional.empty();
         }
-        Needs without = new Needs(List.of(), step.needs().cautions(), step.needs().text());
+        Needs without =
+                new Needs(List.of(), step.needs().cautions(), step.needs().text());
         return Optional.of(way.edit().needs(i, without).plan());
     }
 
     private static Optional<BuildPlan> threadStatePassedOver(Case way, int i, Operation step) {
-        boolean blocked = step.holdUp().blockedBy().stream()
-                .anyMatch(lack -> lack.kind() == BuildPlan.LackKind.THREAD_STATE);
+        boolean blocked =
+                step.holdUp().blockedBy().stream().anyMatch(lack -> lack.kind() == BuildPlan.LackKind.THREAD_STATE);
         return blocked
-                ? Optional.of(way.edit().holdUp(i, new HoldUp(List.of(), step.holdUp().waitsFor())).plan())
+                ? Optional.of(way.edit()
+                        .holdUp(i, new HoldUp(List.of(), step.holdUp().waitsFor()))
+                        .plan())
                 : Optional.empty();
     }
 

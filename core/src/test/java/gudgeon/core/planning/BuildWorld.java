@@ -44,7 +44,9 @@ final class BuildWorld {
         while (!queue.isEmpty()) {
             String next = queue.remove();
             for (Joint joint : engine.joints()) {
-                if (!joint.flexible() && !open.contains(joint.id()) && joint.between().contains(next)) {
+                if (!joint.flexible()
+                        && !open.contains(joint.id())
+                        && joint.between().contains(next)) {
                     joint.between().stream().filter(found::add).forEach(queue::add);
                 }
             }
@@ -53,7 +55,9 @@ final class BuildWorld {
     }
 
     double mass(Set<String> parts) {
-        return parts.stream().mapToDouble(part -> engine.part(part).massKilograms()).sum();
+        return parts.stream()
+                .mapToDouble(part -> engine.part(part).massKilograms())
+                .sum();
     }
 
     boolean liftedBy(Set<String> parts, LiftingWay way) {
@@ -67,8 +71,8 @@ final class BuildWorld {
 
     /** The lift condition of one clause, with a set that counts as away. */
     boolean liftClause(Condition.Clause clause, Set<String> set) {
-        return clause.alternatives().stream().anyMatch(alternative -> alternative.literals().stream()
-                .allMatch(literal -> switch (literal) {
+        return clause.alternatives().stream()
+                .anyMatch(alternative -> alternative.literals().stream().allMatch(literal -> switch (literal) {
                     case Literal.PartAway part -> set.contains(part.id()) || away.contains(part.id());
                     case Literal.JointUndone joint -> open.contains(joint.id()) || ready.contains(joint.id());
                 }));
@@ -85,15 +89,17 @@ final class BuildWorld {
             return true;
         }
         Joint.Hang hang = joint.hang().orElseThrow();
-        return mass(set) <= hang.holdsKilograms() + 1e-9 || hang.strap().map(ready::contains).orElse(false);
+        return mass(set) <= hang.holdsKilograms() + 1e-9
+                || hang.strap().map(ready::contains).orElse(false);
     }
 
     /** Whether a set that is not away can be lifted, mass left aside. */
     boolean canLift(Set<String> set) {
         return isWhole(set)
                 && set.stream().noneMatch(away::contains)
-                && set.stream().allMatch(part -> engine.part(part).lift().clauses().stream()
-                        .allMatch(clause -> liftClause(clause, set)))
+                && set.stream()
+                        .allMatch(part ->
+                                engine.part(part).lift().clauses().stream().allMatch(clause -> liftClause(clause, set)))
                 && engine.joints().stream().allMatch(joint -> carries(joint, set));
     }
 
@@ -104,8 +110,8 @@ final class BuildWorld {
 
     /** @param judge parts to be out of the way of; null when a part literal means that it is away */
     boolean clauseHolds(Condition.Clause clause, @Nullable List<String> judge) {
-        return clause.alternatives().stream().anyMatch(alternative -> alternative.literals().stream()
-                .allMatch(literal -> switch (literal) {
+        return clause.alternatives().stream()
+                .anyMatch(alternative -> alternative.literals().stream().allMatch(literal -> switch (literal) {
                     case Literal.PartAway part ->
                         judge == null ? away.contains(part.id()) : outOfTheWay(part.id(), judge);
                     case Literal.JointUndone joint -> open.contains(joint.id()) || ready.contains(joint.id());
@@ -139,7 +145,8 @@ final class BuildWorld {
 
     boolean heldBy(Joint.Hold hold) {
         return hold.alternatives().isEmpty()
-                || hold.alternatives().stream().anyMatch(joints -> joints.stream().noneMatch(open::contains));
+                || hold.alternatives().stream()
+                        .anyMatch(joints -> joints.stream().noneMatch(open::contains));
     }
 
     /** Parts of pieces that are loose. */

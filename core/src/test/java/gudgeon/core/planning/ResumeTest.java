@@ -14,7 +14,8 @@ import org.junit.jupiter.api.Test;
 
 /** The telephone rings in the middle of a stage. Rules: common practice. */
 class ResumeTest {
-    private static final List<String> TEN = Stream.of(5, 6, 4, 7, 3, 8, 2, 9, 1, 10).map(n -> "head-bolts/" + n).toList();
+    private static final List<String> TEN =
+            Stream.of(5, 6, 4, 7, 3, 8, 2, 9, 1, 10).map(n -> "head-bolts/" + n).toList();
 
     private static Tightening torque() {
         return new Tightening(2, TEN, Torque.ofNewtonMetres(60), null, "oiled");
@@ -66,9 +67,12 @@ class ResumeTest {
                 List<String> turn = Resume.after(angle(), done, true).turn();
                 int now = 1 + random.nextInt(turn.size());
                 turn.subList(0, now).forEach(id -> turns[Integer.parseInt(id.substring(11))]++);
-                done = Stream.concat(done.stream(), turn.subList(0, now).stream()).toList();
+                done = Stream.concat(done.stream(), turn.subList(0, now).stream())
+                        .toList();
             }
-            assertThat(IntStream.rangeClosed(1, 10).map(n -> turns[n])).as("seed %d", seed).containsOnly(1);
+            assertThat(IntStream.rangeClosed(1, 10).map(n -> turns[n]))
+                    .as("seed %d", seed)
+                    .containsOnly(1);
         }
     }
 }
