@@ -7,8 +7,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * States seen by the order search, to pass over any that another one makes superfluous: one that has done at least as
- * much, and whose cost with the change of zone and tools to the other's is no higher. It must agree on what holds want
+ * States seen by the order search, to pass over any that another one makes superfluous: one in the same
+ * zone with the same tools that has done at least as much for no more. States elsewhere, with the change added, would count
+ * as well, but they hardly ever win and looking through them costs more than it saves. It must agree on what holds want
  * intact and on the moves that can take an operation to the bench, because these are not monotone. Kept in flat arrays,
  * one for each zone and tool set, since they are read through again and again.
  */
@@ -61,28 +62,20 @@ final class Dominance {
     /** Whether some other state seen makes this one superfluous. */
     boolean dominated(BitSet operations, BitSet moved, int zone, int toolSet, long spent) {
         long[] row = row(operations, moved, spent);
-        for (int context = 0; context < rows.length; context++) {
-            int z = context / problem.toolSets.size();
-            int t = context % problem.toolSets.size();
-            long change = problem.travel[z][zone] + problem.pickUp[t][toolSet];
-            boolean same = z == zone && t == toolSet;
-            if (change <= spent && beaten(rows[context], filled[context], row, change, same)) {
-                return true;
-            }
-        }
-        return false;
+        int context = zone * problem.toolSets.size() + toolSet;
+        return beaten(rows[context], filled[context], row);
     }
 
-    private boolean beaten(long[] others, int end, long[] row, long change, boolean same) {
+    private boolean beaten(long[] others, int end, long[] row) {
         for (int at = 0; at < end; at += words + 2) {
-            if (others[at] == row[0] && others[at + 1] + change <= row[1]) {
+            if (others[at] == row[0] && others[at + 1] <= row[1]) {
                 long missing = 0;
                 long more = 0;
                 for (int w = 2; w < words + 2; w++) {
                     missing |= row[w] & ~others[at + w];
                     more |= row[w] ^ others[at + w];
                 }
-                if (missing == 0 && (more != 0 || (same && others[at + 1] < row[1]))) {
+                if (missing == 0 && (more != 0 || others[at + 1] < row[1])) {
                     return true;
                 }
             }

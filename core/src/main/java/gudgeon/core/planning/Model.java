@@ -48,6 +48,7 @@ final class Model {
     final int[][] carries;
 
     final int[][] jointsOfPart;
+    final State.Frame frame;
     private final Map<String, Integer> partIndex = new HashMap<>();
     private final Map<String, Integer> actionIndex = new HashMap<>();
 
@@ -88,6 +89,7 @@ final class Model {
             compileReady(a, engine.ready().get(a - joints));
         }
         jointsOfPart = invert();
+        frame = State.Frame.whole(this);
     }
 
     private void compileJoint(int j, Joint joint, Map<String, Integer> circuits) {

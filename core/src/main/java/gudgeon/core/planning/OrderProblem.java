@@ -20,6 +20,9 @@ final class OrderProblem {
     final Reach reach;
     final Model model;
     final BitSet tolerated;
+    /** Pieces follow from the chosen joints alone. */
+    final State.Frame frame;
+
     /** By operation: its action. */
     final int[] action;
     /** By operation: parts whose moving takes it to the bench; null when it stays in its zone. */
@@ -59,6 +62,9 @@ final class OrderProblem {
         this.model = reach.model();
         this.tolerated = tolerated;
         action = sorted(model, chosen);
+        BitSet undone = (BitSet) reach.initial().done.clone();
+        undone.or(chosen);
+        frame = State.Frame.of(model, undone);
         int n = action.length;
         Engine engine = model.engine;
         engine.workplace().zones().forEach(z -> zones.add(z.id()));

@@ -48,7 +48,22 @@ final class OrderSearch {
     /** An order with what was proven about it. */
     record Found(List<Step> steps, long changeover, long lowerBound, String method, long expanded) {}
 
-    private record Key(BitSet done, BitSet moved, int zone, int toolSet) {}
+    /** What makes two nodes the same state. The hash of a bit set is poor where few bits differ, so it is mixed here. */
+    private record Key(BitSet operations, BitSet moved, int zone, int toolSet, int mixed) {
+        static Key of(Node node) {
+            long hash = node.zone * 31L + node.toolSet;
+            for (long word : node.operations.toLongArray()) {
+                hash = (hash ^ word) * 0x9E3779B97F4A7C15L;
+                hash ^= hash >>> 29;
+            }
+            return new Key(node.operations, node.state.moved, node.zone, node.toolSet, (int) (hash ^ (hash >>> 32)));
+        }
+
+        @Override
+        public int hashCode() {
+            return mixed;
+        }
+    }
 
     private static final class Node implements Comparable<Node> {
         final State state;
@@ -217,7 +232,7 @@ final class OrderSearch {
     }
 
     private static Key key(Node node) {
-        return new Key(node.state.done, node.state.moved, node.zone, node.toolSet);
+        return Key.of(node);
     }
 
     /** A first order by keeping the most promising few states of each length. */
@@ -257,7 +272,7 @@ final class OrderSearch {
     }
 
     private Node root() {
-        State state = State.of(problem.model, problem.reach.initial().done, new BitSet());
+        State state = State.of(problem.model, problem.reach.initial().done, new BitSet(), problem.frame);
         Node root = new Node(state, new BitSet(), null);
         root.zone = problem.start;
         return root;

@@ -14,27 +14,60 @@ final class State {
     /** By part: the smallest part number of its piece. */
     final int[] piece;
 
+    private final Frame frame;
     private boolean stale;
 
-    State(Model model, BitSet done) {
-        this(model, (BitSet) done.clone(), new BitSet(model.parts), new int[model.parts], true);
+    /**
+     * What the pieces are worked out from: parts that hang together in any case, and the rigid joints that may be undone.
+     *
+     * @param held by part: the smallest part number of those it hangs together with in any case
+     * @param joints rigid joints that may be undone
+     */
+    record Frame(int[] held, int[] joints) {
+        /** The frame of a search in which only some joints are ever undone, or are undone already. */
+        static Frame of(Model model, BitSet undone) {
+            State all = new State(model, undone);
+            all.refresh();
+            int[] joints = undone.stream()
+                    .filter(a -> a < model.joints && !model.flexible[a])
+                    .toArray();
+            return new Frame(all.piece.clone(), joints);
+        }
+
+        /** The frame in which any rigid joint may be undone. */
+        static Frame whole(Model model) {
+            int[] apart = java.util.stream.IntStream.range(0, model.parts).toArray();
+            int[] joints = java.util.stream.IntStream.range(0, model.joints)
+                    .filter(j -> !model.flexible[j])
+                    .toArray();
+            return new Frame(apart, joints);
+        }
     }
 
-    private State(Model model, BitSet done, BitSet moved, int[] piece, boolean stale) {
+    State(Model model, BitSet done) {
+        this(model, (BitSet) done.clone(), new BitSet(model.parts), new int[model.parts], model.frame, true);
+    }
+
+    private State(Model model, BitSet done, BitSet moved, int[] piece, Frame frame, boolean stale) {
         this.model = model;
         this.done = done;
         this.moved = moved;
         this.piece = piece;
+        this.frame = frame;
         this.stale = stale;
     }
 
     State copy() {
-        return new State(model, (BitSet) done.clone(), (BitSet) moved.clone(), piece.clone(), stale);
+        return new State(model, (BitSet) done.clone(), (BitSet) moved.clone(), piece.clone(), frame, stale);
     }
 
     /** A state with the given sets; pieces are computed when first asked for. */
     static State of(Model model, BitSet done, BitSet moved) {
-        return new State(model, (BitSet) done.clone(), (BitSet) moved.clone(), new int[model.parts], true);
+        return of(model, done, moved, model.frame);
+    }
+
+    static State of(Model model, BitSet done, BitSet moved, Frame frame) {
+        return new State(model, (BitSet) done.clone(), (BitSet) moved.clone(), new int[model.parts], frame, true);
     }
 
     void perform(int action) {
@@ -48,11 +81,9 @@ final class State {
             return;
         }
         stale = false;
-        for (int p = 0; p < piece.length; p++) {
-            piece[p] = p;
-        }
-        for (int j = 0; j < model.joints; j++) {
-            if (!model.flexible[j] && !done.get(j)) {
+        System.arraycopy(frame.held, 0, piece, 0, piece.length);
+        for (int j : frame.joints) {
+            if (!done.get(j)) {
                 int[] joined = model.jointParts[j];
                 for (int k = 1; k < joined.length; k++) {
                     union(joined[0], joined[k]);

@@ -36,7 +36,17 @@ final class ZoneBound {
      */
     record Passage(long seconds, long[] first, long[] leaving) {}
 
-    private record InHand(BitSet done, int toolSet) {}
+    private record InHand(BitSet done, int toolSet) {
+        @Override
+        public int hashCode() {
+            long hash = toolSet;
+            for (long word : done.toLongArray()) {
+                hash = (hash ^ word) * 0x9E3779B97F4A7C15L;
+                hash ^= hash >>> 29;
+            }
+            return (int) (hash ^ (hash >>> 32));
+        }
+    }
 
     ZoneBound(Precedences precedences, OrderProblem problem, BitSet members, List<Integer> toolSets, Passage passage) {
         this.precedences = precedences;
