@@ -60,16 +60,7 @@ public record BuildQuestion(StripQuestion.Reply.Planned strip, List<String> miss
     private StripPlan.Kind kind(String id) {
         return strip.engine()
                 .findReady(id)
-                .map(ready -> switch (ready.kind()) {
-                    case RECORD -> StripPlan.Kind.RECORD;
-                    case MAKE_SAFE -> StripPlan.Kind.MAKE_SAFE;
-                    case DRAIN -> StripPlan.Kind.DRAIN;
-                    case SUPPORT -> StripPlan.Kind.SUPPORT;
-                    case STRAP -> StripPlan.Kind.STRAP;
-                    case PIN -> StripPlan.Kind.PIN;
-                    case HOLDING_TOOL -> StripPlan.Kind.HOLDING_TOOL;
-                    case CRACK_LOOSE -> StripPlan.Kind.CRACK_LOOSE;
-                })
+                .map(ready -> StripPlan.Kind.of(ready.kind()))
                 .orElse(StripPlan.Kind.UNDO);
     }
 

@@ -34,6 +34,9 @@ public final class BlockedWords {
                         + would(reason, " It goes on when these are undone: ");
             case LOOSE -> "Would be loose with nothing to carry it: " + about + "." + would(reason, " What helps: ");
             case ORDER -> "These two cannot be brought into an order: " + about + "." + would(reason, " What helps: ");
+            case UNDECIDED ->
+                "No order was found for this in the time allowed, and it is not proven that there is none: " + about
+                        + ". Allow more with --seconds." + would(reason, " What helps: ");
             case NO_WAY ->
                 "Nothing in the engine file lets this be done: " + about + "."
                         + would(reason, " What stands in the way: ");

@@ -43,6 +43,8 @@ public record Blocked(List<Reason> reasons, List<List<String>> landmarks) implem
         LOOSE,
         /** No order satisfies these two constraints together. */
         ORDER,
+        /** No order was found within the allowed number of states, and none was proven not to exist. */
+        UNDECIDED,
         /** Nothing in the file lets this be done. */
         NO_WAY
     }

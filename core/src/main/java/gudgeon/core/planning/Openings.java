@@ -54,6 +54,11 @@ final class Openings {
         return lastLoose;
     }
 
+    /** Whether the search for openings was given up, so that one may still exist. */
+    boolean gaveUp() {
+        return !queue.isEmpty() && searches >= MOST_SEARCHES;
+    }
+
     /** The next cheapest opening, or empty when there is none. */
     Optional<Candidate> next() {
         while (!queue.isEmpty() && searches < MOST_SEARCHES) {

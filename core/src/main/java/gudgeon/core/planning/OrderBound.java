@@ -122,7 +122,7 @@ final class OrderBound {
             return seconds;
         }
         int here = zoneClass(zone);
-        if (weight(zone) > 0 && classes.contains(here)) {
+        if (weight(zone) > 0) {
             seconds -= share;
         }
         seconds += tour.remaining(done, here);

@@ -11,16 +11,13 @@ import java.util.PriorityQueue;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Question 2: the order of least changeover, by A* over closed states. A state is closed by doing at once what costs
- * nothing and cannot hurt: operations in the present zone with exactly the present tool set that no hold wants intact, and
- * lifts after which no remaining operation's zone can change. All else is branched on. Loose pieces are the one thing that
- * doing something early can spoil; when that has cut a branch, the same search without looking at loose pieces gives the
- * bound, and where the two differ a search without closing decides.
+ * The order of least changeover, by A* over closed states. A state is closed by doing at once what costs nothing and cannot
+ * hurt: operations in the present zone with exactly the present tool set that no hold wants intact, and lifts after which
+ * no remaining operation's zone can change. All else is branched on. Loose pieces are the one thing that doing something
+ * early can spoil: a search that heeds them and closes states may miss orders, and says so.
  */
 final class OrderSearch {
     private static final int BEAM = 60;
-    /** Up to so many operations a search without closing settles what loose pieces leave open. */
-    private static final int MOST_WITHOUT_CLOSING = 24;
 
     private final OrderProblem problem;
     private final OrderBound bound;
@@ -35,6 +32,30 @@ final class OrderSearch {
     private boolean looseCut;
     /** What the last run proved: no order costs less. */
     private long floor;
+
+    /** What the last run proved: no order costs less. */
+    long floor() {
+        return floor;
+    }
+
+    long expanded() {
+        return expanded;
+    }
+
+    /** Whether a run ended because no more states could be expanded. */
+    boolean exhausted() {
+        return expanded >= budget;
+    }
+
+    /** Whether a loose piece has cut a branch or a choice, so that what was not found may still exist. */
+    boolean looseCut() {
+        return looseCut;
+    }
+
+    /** The order that a dive alone finds, nothing being proven about it. */
+    Optional<Found> first() {
+        return dive(settle(root()), Long.MAX_VALUE).map(node -> result(node, 0));
+    }
 
     /** One step: an action, or parts lifted. */
     record Step(int action, int[] lifted) {
@@ -98,7 +119,12 @@ final class OrderSearch {
         }
     }
 
-    private OrderSearch(
+    /**
+     * @param budget states that may be expanded
+     * @param closing whether states are closed
+     * @param heedLoose whether loose pieces are looked at
+     */
+    OrderSearch(
             OrderProblem problem,
             OrderBound bound,
             Precedences precedences,
@@ -114,67 +140,8 @@ final class OrderSearch {
         dominance = new Dominance(problem);
     }
 
-    /** The best order, or empty when there is none. */
-    static Optional<Found> best(OrderProblem problem, long budget) {
-        Precedences precedences = new Precedences(problem);
-        OrderBound bound = new OrderBound(problem, precedences);
-        OrderSearch heeding = new OrderSearch(problem, bound, precedences, budget, true, true);
-        Optional<Found> first = heeding.dive(heeding.settle(heeding.root()), Long.MAX_VALUE)
-                .map(node -> heeding.result(node, 0));
-        long ceiling = first.map(Found::changeover).orElse(Long.MAX_VALUE);
-        OrderSearch blind = new OrderSearch(problem, bound, precedences, budget, true, false);
-        Optional<Found> relaxed = blind.run(ceiling);
-        long floor = blind.floor;
-        long expanded = blind.expanded;
-        if (relaxed.isPresent() && legal(problem, relaxed.get())) {
-            return relaxed;
-        }
-        if (first.isPresent() && floor >= ceiling) {
-            return first.map(found -> proven(found, ceiling, expanded));
-        }
-        if (first.isPresent() && blind.expanded >= budget) {
-            long reachedFloor = Math.min(floor, ceiling);
-            return first.map(found -> proven(found, reachedFloor, expanded));
-        }
-        Optional<Found> heeded = heeding.run(ceiling);
-        if (!heeding.looseCut) {
-            floor = Math.max(floor, heeding.floor);
-        }
-        Optional<Found> better = heeded.or(() -> first);
-        if (problem.size() <= MOST_WITHOUT_CLOSING && better.map(Found::changeover).orElse(Long.MAX_VALUE) > floor) {
-            OrderSearch exact = new OrderSearch(problem, bound, precedences, budget, false, true);
-            Optional<Found> best = exact.run(better.map(Found::changeover).orElse(Long.MAX_VALUE));
-            floor = Math.max(floor, exact.floor);
-            better = best.isPresent() ? best : better;
-        }
-        long least = floor;
-        return better.map(found -> proven(found, Math.min(least, found.changeover), expanded + heeding.expanded));
-    }
-
-    private static Found proven(Found found, long lowerBound, long expanded) {
-        return new Found(found.steps, found.changeover, lowerBound, found.method, expanded);
-    }
-
-    /** Whether an order found without looking at loose pieces leaves none. */
-    private static boolean legal(OrderProblem problem, Found found) {
-        State state = State.of(problem.model, problem.reach.initial().done, new BitSet());
-        for (Step step : found.steps) {
-            if (step.isLift()) {
-                for (int part : step.lifted()) {
-                    state.moved.set(part);
-                }
-            } else {
-                if (!state.loose(problem.tolerated).isEmpty()) {
-                    return false;
-                }
-                state.perform(step.action());
-            }
-        }
-        return state.loose(problem.tolerated).isEmpty();
-    }
-
     /** The best order cheaper than a ceiling; empty when there is none or the budget ran out before one was found. */
-    private Optional<Found> run(long ceiling) {
+    Optional<Found> run(long ceiling) {
         List<Node> roots = settle(root());
         Optional<Node> incumbent = dive(roots, ceiling);
         reached.clear();

@@ -2,7 +2,6 @@ package gudgeon.core.planning;
 
 import gudgeon.core.engine.Joint;
 import gudgeon.core.engine.Ready;
-import gudgeon.core.engine.ReadyKind;
 import gudgeon.core.engine.Spend;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -45,20 +44,7 @@ final class Steps {
         if (action < model.joints) {
             return isCut(model, request, action) ? StripPlan.Kind.CUT : StripPlan.Kind.UNDO;
         }
-        return kind(ready(model, action).kind());
-    }
-
-    private static StripPlan.Kind kind(ReadyKind kind) {
-        return switch (kind) {
-            case RECORD -> StripPlan.Kind.RECORD;
-            case MAKE_SAFE -> StripPlan.Kind.MAKE_SAFE;
-            case DRAIN -> StripPlan.Kind.DRAIN;
-            case SUPPORT -> StripPlan.Kind.SUPPORT;
-            case STRAP -> StripPlan.Kind.STRAP;
-            case PIN -> StripPlan.Kind.PIN;
-            case HOLDING_TOOL -> StripPlan.Kind.HOLDING_TOOL;
-            case CRACK_LOOSE -> StripPlan.Kind.CRACK_LOOSE;
-        };
+        return StripPlan.Kind.of(ready(model, action).kind());
     }
 
     /** Tools of an action; a joint that is cut takes those of its destructive way. */

@@ -1,5 +1,6 @@
 package gudgeon.core.planning;
 
+import gudgeon.core.engine.ReadyKind;
 import gudgeon.core.engine.Spend;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -82,7 +83,21 @@ public record StripPlan(
         STRAP,
         PIN,
         HOLDING_TOOL,
-        LIFT
+        LIFT;
+
+        /** The kind of step that a ready operation makes. */
+        public static Kind of(ReadyKind ready) {
+            return switch (ready) {
+                case RECORD -> RECORD;
+                case MAKE_SAFE -> MAKE_SAFE;
+                case DRAIN -> DRAIN;
+                case SUPPORT -> SUPPORT;
+                case STRAP -> STRAP;
+                case PIN -> PIN;
+                case HOLDING_TOOL -> HOLDING_TOOL;
+                case CRACK_LOOSE -> CRACK_LOOSE;
+            };
+        }
     }
 
     /**

@@ -2,6 +2,7 @@ package gudgeon.core.planning;
 
 import gudgeon.core.engine.Engine;
 import gudgeon.core.engine.Spend;
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
@@ -46,60 +47,93 @@ public final class StripPlanner {
         Goal goal = Goal.of(model, request.target());
         Openings openings = new Openings(reach, cost, permitted, goal);
         Optional<Openings.Candidate> candidate = openings.next();
+        if (candidate.isEmpty() && openings.gaveUp()) {
+            return undecided(goal);
+        }
         if (candidate.isEmpty()) {
             return new Diagnosis(model, request, permitted, goal).blocked(openings.lastLoose());
         }
         boolean first = true;
         while (candidate.isPresent()) {
-            BitSet chosen = candidate.get().found().chosen();
+            OpeningSearch.Found opening = candidate.get().found();
+            BitSet chosen = opening.chosen();
             List<OrderProblem.Constraint> constraints = OrderProblem.constraints(model, chosen);
-            Optional<OrderSearch.Found> order = order(chosen, openings.tolerated(), constraints);
-            if (order.isPresent()) {
-                return new PlanWriter(model, request, reach, cost).plan(candidate.get().found(), order.get());
-            }
-            if (!constraints.isEmpty() && order(chosen, openings.tolerated(), List.of()).isPresent()) {
-                return contradiction(chosen, openings.tolerated(), constraints);
+            switch (order(chosen, openings.tolerated(), constraints)) {
+                case BestOrder.Answer.Known order -> {
+                    return new PlanWriter(model, request, reach, cost).plan(opening, order.found());
+                }
+                case BestOrder.Answer.Undecided undecided -> {
+                    return undecided(goal);
+                }
+                case BestOrder.Answer.None none -> {
+                    if (!constraints.isEmpty()
+                            && order(chosen, openings.tolerated(), List.of()) instanceof BestOrder.Answer.Known) {
+                        return contradiction(chosen, openings.tolerated(), constraints);
+                    }
+                }
             }
             if (first && !LooseFreePath.mayExist(reach, permitted, goal, openings.tolerated())) {
-                break;
+                return new Blocked(List.of(reason(Blocked.Kind.LOOSE, looseOrTarget(openings.lastLoose(), goal))), List.of());
             }
             first = false;
             openings.refuse(candidate.get());
             candidate = openings.next();
         }
-        return new Blocked(
-                List.of(new Blocked.Reason(Blocked.Kind.LOOSE, partIds(openings.lastLoose()), 0, List.of())), List.of());
+        return openings.gaveUp()
+                ? undecided(goal)
+                : new Blocked(List.of(reason(Blocked.Kind.LOOSE, looseOrTarget(openings.lastLoose(), goal))), List.of());
     }
 
-    private Optional<OrderSearch.Found> order(
-            BitSet chosen, BitSet tolerated, List<OrderProblem.Constraint> constraints) {
+    private BestOrder.Answer order(BitSet chosen, BitSet tolerated, List<OrderProblem.Constraint> constraints) {
         OrderProblem problem = new OrderProblem(reach, request, chosen, tolerated, constraints);
-        return OrderSearch.best(problem, request.means().orderStates());
+        return BestOrder.of(problem, request.means().orderStates());
+    }
+
+    private Blocked undecided(Goal goal) {
+        return new Blocked(List.of(reason(Blocked.Kind.UNDECIDED, looseOrTarget(new BitSet(), goal))), List.of());
+    }
+
+    private List<String> looseOrTarget(BitSet loose, Goal goal) {
+        if (!loose.isEmpty()) {
+            return partIds(loose);
+        }
+        List<String> target = new ArrayList<>(partIds(goal.moved()));
+        goal.actions().stream().mapToObj(model::actionId).forEach(target::add);
+        target.addAll(request.target().measure());
+        return target;
+    }
+
+    private static Blocked.Reason reason(Blocked.Kind kind, List<String> about) {
+        return new Blocked.Reason(kind, about, 0, List.of());
     }
 
     /** Leaves out constraints one by one; those that cannot be left out contradict each other. */
     private Blocked contradiction(BitSet chosen, BitSet tolerated, List<OrderProblem.Constraint> constraints) {
-        List<OrderProblem.Constraint> guilty = new java.util.ArrayList<>(constraints);
+        List<OrderProblem.Constraint> guilty = new ArrayList<>(constraints);
         for (OrderProblem.Constraint constraint : constraints) {
-            List<OrderProblem.Constraint> fewer = new java.util.ArrayList<>(guilty);
+            List<OrderProblem.Constraint> fewer = new ArrayList<>(guilty);
             fewer.remove(constraint);
-            if (order(chosen, tolerated, fewer).isEmpty()) {
+            if (order(chosen, tolerated, fewer) instanceof BestOrder.Answer.None) {
                 guilty = fewer;
             }
         }
-        List<Blocked.Reason> reasons = guilty.stream()
-                .map(constraint -> switch (constraint) {
-                    case OrderProblem.Constraint.Before before ->
-                        List.of(before.pair().first(), before.pair().then());
-                    case OrderProblem.Constraint.Held held -> {
-                        List<String> about = new java.util.ArrayList<>(List.of(held.operation()));
-                        about.addAll(held.joints());
-                        yield List.copyOf(about);
-                    }
-                })
-                .map(about -> new Blocked.Reason(Blocked.Kind.ORDER, about, 0, List.of()))
-                .toList();
-        return new Blocked(reasons, List.of());
+        return new Blocked(
+                guilty.stream()
+                        .map(constraint -> reason(Blocked.Kind.ORDER, about(constraint)))
+                        .toList(),
+                List.of());
+    }
+
+    private static List<String> about(OrderProblem.Constraint constraint) {
+        return switch (constraint) {
+            case OrderProblem.Constraint.Before before ->
+                List.of(before.pair().first(), before.pair().then());
+            case OrderProblem.Constraint.Held held -> {
+                List<String> about = new ArrayList<>(List.of(held.operation()));
+                about.addAll(held.joints());
+                yield List.copyOf(about);
+            }
+        };
     }
 
     private List<String> partIds(BitSet parts) {

@@ -94,6 +94,31 @@ class SmallestDifferencesTest {
                 .anySatisfy(reason -> assertThat(reason.kind()).isEqualTo(Blocked.Kind.ORDER));
     }
 
+    /** Two pairs that contradict each other: with states to search it is proven, with none it is not claimed. */
+    @Test
+    void aSearchThatWasNotAllowedToLookClaimsNothing() {
+        EngineBuilder b = new EngineBuilder("block");
+        b.part("cover", 1);
+        b.part("lid", 1);
+        b.rigid("screws", 10, "cover", "block").access(EngineBuilder.undone("cap")).state(Joint.EngineState.WARM);
+        b.rigid("cap", 10, "lid", "block").state(Joint.EngineState.COLD);
+        Engine engine = b.build();
+        assertThat(StripPlanner.plan(engine, request(engine, List.of(), List.of("cover"), List.of())))
+                .isInstanceOfSatisfying(Blocked.class, blocked -> assertThat(blocked.reasons())
+                        .extracting(Blocked.Reason::kind)
+                        .containsExactly(Blocked.Kind.ORDER));
+        StripRequest hasty = new StripRequest(
+                StripRequest.Target.off("cover"),
+                List.of(),
+                List.of(),
+                List.of(),
+                new StripRequest.Means(engine.workplace().waysOfLifting(), 0, 0));
+        assertThat(StripPlanner.plan(engine, hasty))
+                .isInstanceOfSatisfying(Blocked.class, blocked -> assertThat(blocked.reasons())
+                        .extracting(Blocked.Reason::kind)
+                        .containsExactly(Blocked.Kind.UNDECIDED));
+    }
+
     /**
      * Same zone, same (no) tools, nothing lifted by it: still the mount must not go first, or undoing the stay drops both parts
      * and the clamp moves to the bench.
