@@ -25,13 +25,15 @@ class ArrowsTest {
             "format", List.of(),
             "document", List.of("format"),
             "desk", List.of("format", "document"),
-            "cli", List.of("desk", "format", "document"));
+            "web", List.of("desk", "format", "document"),
+            "cli", List.of("desk", "format", "document", "web"));
 
     /** Outside libraries of each package: one library, one package. */
     private static final Map<String, List<String>> LIBRARIES = Map.of(
             "format", List.of("org.snakeyaml..", "tools.jackson..", "com.fasterxml.jackson..", "tech.units..", "javax.measure.."),
             "document", List.of("com.openhtmltopdf..", "org.apache.pdfbox..", "org.apache.fontbox..", "org.eclipse..", "org.w3c.dom..", "org.xml.sax.."),
             "desk", List.of(),
+            "web", List.of("io.javalin..", "jakarta.servlet..", "gg.jte..", "kotlin.."),
             "cli", List.of("picocli.."));
 
     private static final JavaClasses APP = new ClassFileImporter()
@@ -41,7 +43,8 @@ class ArrowsTest {
     @Test
     void everyPackageIsDrawn() {
         assertThat(APP.stream().map(JavaClass::getPackageName).distinct())
-                .allSatisfy(name -> assertThat(ARROWS).containsKey(name.substring("gudgeon.app.".length())));
+                .allSatisfy(name ->
+                        assertThat(ARROWS).containsKey(name.substring("gudgeon.app.".length()).replaceFirst("[.].*", "")));
     }
 
     @Test

@@ -36,6 +36,7 @@ public final class Main {
         root.addSubcommand(new OrderCommand(screen));
         root.addSubcommand(new DrawCommand(screen));
         root.addSubcommand(new DemoCommand(screen));
+        root.addSubcommand(new ServeCommand(screen));
         root.addSubcommand(new CommandLine.HelpCommand());
         root.setOut(screen.out());
         root.setErr(screen.err());

@@ -36,7 +36,7 @@ public final class BlockedWords {
             case ORDER -> "These two cannot be brought into an order: " + about + "." + would(reason, " What helps: ");
             case UNDECIDED ->
                 "No order was found for this in the time allowed, and it is not proven that there is none: " + about
-                        + ". Allow more with --seconds." + would(reason, " What helps: ");
+                        + ". Allow more time for the search." + would(reason, " What helps: ");
             case NO_WAY ->
                 "Nothing in the engine file lets this be done: " + about + "."
                         + would(reason, " What stands in the way: ");

@@ -3,18 +3,27 @@ package gudgeon.app.document;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /** Draws boxes, lines and step numbers of a laid-out drawing. */
 final class DrawingStrokes {
     private static final double TAG_HEIGHT = 15;
 
     private final LaidOut laidOut;
+    private final Function<String, Optional<String>> links;
     private final Set<String> withTags = new HashSet<>();
     private final Map<String, Double> bottoms = new HashMap<>();
 
     DrawingStrokes(LaidOut laidOut) {
+        this(laidOut, id -> Optional.empty());
+    }
+
+    /** @param links where a part leads, by its id */
+    DrawingStrokes(LaidOut laidOut, Function<String, Optional<String>> links) {
         this.laidOut = laidOut;
+        this.links = links;
         for (LaidOut.Route route : laidOut.routes()) {
             if (!route.line().tag().isEmpty()) {
                 withTags.add(route.line().from());
@@ -75,6 +84,8 @@ final class DrawingStrokes {
         DrawnEngine.Box box = placed.box();
         LaidOut.Placed body =
                 new LaidOut.Placed(box, placed.x(), placed.y(), placed.width(), bottom(placed) - placed.y());
+        Optional<String> link = links.apply(box.id());
+        link.ifPresent(href -> out.line("<a href=\"" + SvgText.escaped(href) + "\">"));
         out.line("<g>").title(box.label().title());
         switch (box.shape()) {
             case PART -> BoxStrokes.part(out, body);
@@ -88,6 +99,7 @@ final class DrawingStrokes {
             number(out, "lift", "lift-number", tag, placed.x() + BoxSize.tag(tag) / 2, placed.y() - above);
         }
         out.line("</g>");
+        link.ifPresent(href -> out.line("</a>"));
     }
 
     private static void frame(SvgText out, LaidOut.Frame frame) {

@@ -45,6 +45,10 @@ final class DrawingStyle {
 
     private DrawingStyle() {}
 
+    static String figureCss() {
+        return RULES;
+    }
+
     static String css(EngineDrawing.Options options) {
         StringBuilder css = new StringBuilder();
         if (options.fontsInside()) {

@@ -3,6 +3,8 @@ package gudgeon.app.document;
 import gudgeon.core.engine.Engine;
 import gudgeon.core.planning.StripPlan;
 import gudgeon.core.planning.StripRequest;
+import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * The engine as a layered drawing in SVG: parts as boxes, joints as lines, the base at the foot. With a plan on it, what
@@ -39,6 +41,24 @@ public final class EngineDrawing {
         DrawingScene.Scene scene = new DrawingScene(engine, marks, options.everything()).scene();
         LaidOut laidOut = SheetPlacing.place(scene, options.width() - DrawingSheet.margins(options.width()));
         return new DrawingSheet(engine, marks, laidOut, options, subject, issue).svg();
+    }
+
+    /**
+     * The drawing for a page: without border and title block, without a style of its own (the page links {@link #pageStyle()}),
+     * every part a link.
+     *
+     * @param width the width it should keep to, see {@link Options}
+     * @param links where a part leads, by its id; empty for a part that leads nowhere
+     */
+    public String figure(int width, Function<String, Optional<String>> links) {
+        LaidOut laidOut = SheetPlacing.place(new DrawingScene(engine, marks, false).scene(), width - 8);
+        return new DrawingFigure(laidOut, Legend.of(laidOut, marks), links)
+                .svg(engine.identity().name() + ": " + subject);
+    }
+
+    /** The rules that figures need, as a style sheet that takes its colours from the page. */
+    public static String pageStyle() {
+        return DrawingStyle.figureCss();
     }
 
     /**

@@ -100,12 +100,12 @@ public final class Names {
     }
 
     /** Upper case at the start. */
-    static String capital(String text) {
+    public static String capital(String text) {
         return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 
     /** An assembly's name as a heading; an abbreviation that its parts write in capitals stays one ("EGR"). */
-    static String heading(String group, List<String> parts) {
+    public static String heading(String group, List<String> parts) {
         if (group.isEmpty()) {
             return "Other parts";
         }

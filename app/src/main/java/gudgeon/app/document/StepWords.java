@@ -83,7 +83,8 @@ public final class StepWords {
         };
     }
 
-    static List<String> fasteners(Joint joint) {
+    /** What a joint is held by: "4 × bolt M8x1.25 x 30 mm, hexagon 13 mm"; one entry for each different fastener. */
+    public static List<String> fasteners(Joint joint) {
         Map<String, Integer> counts = new LinkedHashMap<>();
         for (Fastener fastener : joint.makeup().fasteners()) {
             List<String> words = new ArrayList<>();

@@ -1,0 +1,55 @@
+package gudgeon.app.cli;
+
+import gudgeon.app.web.WebServer;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The pages for the bench. */
+@Command(
+        name = "serve",
+        mixinStandardHelpOptions = true,
+        header = "Serves the pages for the bench to a browser on this machine.",
+        description = "Prints the address and serves until it is told to stop (Ctrl-C).",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {"0:Done", "2:Wrong usage", "4:The program or the machine failed"},
+        footer = {"", "Example: gudgeon serve --port 8000"})
+final class ServeCommand implements Callable<Integer> {
+    private final Screen screen;
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by the command line before it runs
+    private CommandSpec spec;
+
+    @Option(
+            names = "--port",
+            paramLabel = "N",
+            defaultValue = "" + WebServer.PORT,
+            description = "Port to listen on; 0 for any that is free. Default: ${DEFAULT-VALUE}.")
+    private int port;
+
+    ServeCommand(Screen screen) {
+        this.screen = screen;
+    }
+
+    @Override
+    public Integer call() throws InterruptedException {
+        if (port < 0 || port > 65_535) {
+            throw new ParameterException(spec.commandLine(), "--port is 0 to 65535, not " + port);
+        }
+        WebServer server = WebServer.start(port);
+        CountDownLatch stopped = new CountDownLatch(1);
+        Runtime.getRuntime().addShutdownHook(Thread.ofPlatform().unstarted(() -> {
+            server.close();
+            stopped.countDown();
+        }));
+        screen.out().println("Gudgeon is at " + server.address() + "  (Ctrl-C ends it)");
+        screen.flush();
+        stopped.await();
+        return Exit.DONE;
+    }
+}

@@ -1,0 +1,114 @@
+package gudgeon.app.web;
+
+import gudgeon.app.desk.EngineShelf;
+import gudgeon.app.web.engines.EnginePages;
+import gudgeon.app.web.page.Assets;
+import gudgeon.app.web.page.ErrorPage;
+import gudgeon.app.web.page.Gate;
+import gudgeon.app.web.page.Pages;
+import gudgeon.app.web.page.Refusal;
+import gudgeon.app.web.strip.StripPages;
+import io.javalin.Javalin;
+import io.javalin.compression.CompressionStrategy;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.HttpResponseException;
+import io.javalin.util.JavalinBindException;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+
+/** The pages, served to this machine alone. */
+public final class WebServer implements AutoCloseable {
+    /** Where it listens when nothing else is asked for. */
+    public static final int PORT = 8462;
+
+    private static final String LOOPBACK = "127.0.0.1";
+
+    private final Javalin server;
+    private final List<AutoCloseable> rooms;
+
+    private WebServer(Javalin server, List<AutoCloseable> rooms) {
+        this.server = server;
+        this.rooms = rooms;
+    }
+
+    /**
+     * Starts to serve.
+     *
+     * @param port 1 to 65535, or 0 for any that is free
+     * @throws UncheckedIOException when the port is taken
+     */
+    public static WebServer start(int port) {
+        EngineShelf shelf = new EngineShelf();
+        Assets assets = Assets.load();
+        Pages pages = new Pages(assets);
+        EnginePages engines = new EnginePages(shelf, pages);
+        StripPages strip = new StripPages(shelf, pages);
+        Javalin server = Javalin.create(config -> {
+            configure(config);
+            config.routes.before(Gate::pass);
+            config.routes.get("/s/{hash}/{name}", assets::serve);
+            config.routes.get("/", request -> Pages.goTo(request, "/engines"));
+            LookPages.route(config.routes);
+            engines.route(config.routes);
+            strip.route(config.routes);
+            errors(config, new ErrorPage(pages));
+        });
+        WebServer running = new WebServer(server, List.of(engines, strip));
+        try {
+            server.start(LOOPBACK, port);
+        } catch (JavalinBindException e) {
+            running.close();
+            throw new UncheckedIOException(
+                    "cannot listen on port " + port, new IOException("something else is there already", e));
+        }
+        return running;
+    }
+
+    private static void configure(JavalinConfig config) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.startup.startupWatcherEnabled = false;
+        config.http.compressionStrategy = CompressionStrategy.GZIP;
+        config.http.prefer405over404 = true;
+        config.router.ignoreTrailingSlashes = true;
+    }
+
+    private static void errors(JavalinConfig config, ErrorPage page) {
+        config.routes.exception(Refusal.class, (refusal, request) -> page.refuse(request, refusal));
+        config.routes.exception(HttpResponseException.class, (e, request) -> page.refuse(request, refusal(e)));
+        config.routes.exception(Exception.class, (e, request) -> page.failed(request, e));
+    }
+
+    private static Refusal refusal(HttpResponseException e) {
+        return switch (e.getStatus()) {
+            case 404 -> Refusal.missing("There is no page here.", "Start from the first page; the menu leads everywhere.");
+            case 405 -> new Refusal(405, "This page cannot be asked that way.", "Follow a link or send a form.");
+            case 413 -> new Refusal(413, "That is more than a form may hold.", "Shorten the text, or split it.");
+            default -> new Refusal(Math.max(400, e.getStatus()), "The request was not understood.", "");
+        };
+    }
+
+    /** "http://127.0.0.1:8462/". */
+    public String address() {
+        return "http://" + LOOPBACK + ":" + server.port() + "/";
+    }
+
+    /** The port that it listens on. */
+    public int port() {
+        return server.port();
+    }
+
+    /** Finishes what is being answered, then stops. */
+    @Override
+    public void close() {
+        server.stop();
+        for (AutoCloseable room : rooms) {
+            try {
+                room.close();
+            } catch (Exception e) {
+                throw new IllegalStateException("a room of the server did not close", e);
+            }
+        }
+    }
+}

@@ -1,0 +1,116 @@
+package gudgeon.app.web.page;
+
+import io.javalin.http.Context;
+import io.javalin.http.Cookie;
+import io.javalin.http.HandlerType;
+import io.javalin.http.SameSite;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.SecureRandom;
+import java.util.HexFormat;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Every request passes here first. Only this machine's own names are answered (a page elsewhere cannot make a name of its own
+ * point here and read), a write must come from a page of ours (same origin, and the token of a cookie repeated in the form),
+ * and must not be larger than {@value #MOST_BYTES} bytes. Every answer forbids scripts and styles that are not files of ours.
+ */
+public final class Gate {
+    /** Form field of the token. */
+    public static final String FIELD = "token";
+
+    /** Most bytes of a form. */
+    public static final int MOST_BYTES = 256 * 1024;
+
+    private static final String COOKIE = "gudgeon-token";
+    private static final String VISITOR = "gudgeon.token";
+    private static final int YEAR_SECONDS = 365 * 24 * 3600;
+    private static final List<String> NAMES = List.of("localhost", "127.0.0.1", "[::1]");
+    private static final SecureRandom CHANCE = new SecureRandom();
+    private static final String POLICY = "default-src 'none'; style-src 'self'; script-src 'self'; font-src 'self';"
+            + " img-src 'self' data:; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+
+    private Gate() {}
+
+    /** Lets a request in, or refuses it. */
+    public static void pass(Context request) {
+        headers(request);
+        host(request);
+        String token = token(request);
+        request.attribute(VISITOR, token);
+        if (request.method() != HandlerType.GET && request.method() != HandlerType.HEAD) {
+            write(request, token);
+        }
+    }
+
+    /** The token that forms of this request's answer must carry. */
+    public static String tokenOf(Context request) {
+        String token = request.attribute(VISITOR);
+        return token == null ? "" : token;
+    }
+
+    private static void headers(Context request) {
+        request.header("Content-Security-Policy", POLICY)
+                .header("X-Content-Type-Options", "nosniff")
+                .header("Referrer-Policy", "same-origin")
+                .header("Cross-Origin-Opener-Policy", "same-origin")
+                .header("Cross-Origin-Resource-Policy", "same-origin")
+                .header("Cache-Control", "no-store");
+    }
+
+    private static void host(Context request) {
+        String host = request.header("Host");
+        if (host == null || !NAMES.contains(host.replaceFirst(":[0-9]{1,5}$", ""))) {
+            throw Refusal.wrong(
+                    "This address does not belong to Gudgeon.",
+                    "Use the address that was printed when it was started; it begins with http://127.0.0.1.");
+        }
+    }
+
+    private static void write(Context request, String token) {
+        String origin = request.header("Origin");
+        String site = request.header("Sec-Fetch-Site");
+        boolean ours = origin == null || origin.equals("http://" + request.header("Host"));
+        if (!ours || (site != null && !site.equals("same-origin") && !site.equals("none"))) {
+            throw new Refusal(403, "This was sent by a page that is not Gudgeon's. Nothing was changed.", "");
+        }
+        size(request);
+        if (!same(token, request.formParam(FIELD))) {
+            throw new Refusal(
+                    403,
+                    "This form does not belong to this browser: cookies may have been deleted since. Nothing was changed.",
+                    "Go back, load the page again, and send it again; what you typed is still in the page you came from.");
+        }
+    }
+
+    private static void size(Context request) {
+        if (request.header("Content-Length") == null) {
+            throw new Refusal(411, "What was sent does not say how large it is. Nothing was changed.", "");
+        }
+        if (request.contentLength() > MOST_BYTES || request.contentLength() < 0) {
+            throw new Refusal(
+                    413,
+                    "That is more than a form may hold. Nothing was changed.",
+                    "At most " + MOST_BYTES / 1024 + " kB at once: shorten the text, or split it.");
+        }
+    }
+
+    private static String token(Context request) {
+        String known = request.cookie(COOKIE);
+        if (known != null && known.matches("[0-9a-f]{32}")) {
+            return known;
+        }
+        byte[] bytes = new byte[16];
+        CHANCE.nextBytes(bytes);
+        String fresh = HexFormat.of().formatHex(bytes);
+        request.cookie(new Cookie(COOKIE, fresh, "/", YEAR_SECONDS, false, true, null, SameSite.STRICT));
+        return fresh;
+    }
+
+    private static boolean same(String token, @Nullable String given) {
+        return given != null
+                && MessageDigest.isEqual(
+                        token.getBytes(StandardCharsets.UTF_8), given.getBytes(StandardCharsets.UTF_8));
+    }
+}
