@@ -24,14 +24,16 @@ class ArrowsTest {
     private static final Map<String, List<String>> ARROWS = Map.of(
             "format", List.of(),
             "document", List.of("format"),
-            "desk", List.of("format", "document"),
-            "web", List.of("desk", "format", "document"),
-            "cli", List.of("desk", "format", "document", "web"));
+            "store", List.of("format"),
+            "desk", List.of("format", "document", "store"),
+            "web", List.of("desk", "format", "document", "store"),
+            "cli", List.of("desk", "format", "document", "store", "web"));
 
     /** Outside libraries of each package: one library, one package. */
     private static final Map<String, List<String>> LIBRARIES = Map.of(
             "format", List.of("org.snakeyaml..", "tools.jackson..", "com.fasterxml.jackson..", "tech.units..", "javax.measure.."),
             "document", List.of("com.openhtmltopdf..", "org.apache.pdfbox..", "org.apache.fontbox..", "org.eclipse..", "org.w3c.dom..", "org.xml.sax.."),
+            "store", List.of("org.jdbi..", "com.zaxxer.hikari..", "org.flywaydb..", "org.sqlite..", "javax.sql.."),
             "desk", List.of(),
             "web", List.of("io.javalin..", "jakarta.servlet..", "gg.jte..", "kotlin.."),
             "cli", List.of("picocli.."));

@@ -2,6 +2,9 @@ package gudgeon.core;
 
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
+import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
@@ -26,11 +29,15 @@ class ArrowsTest {
     private static final Map<String, List<String>> ARROWS = Map.of(
             "quantity", List.of(),
             "engine", List.of("quantity"),
+            "book", List.of("quantity", "engine"),
             "planning", List.of("quantity", "engine"),
             "ordering", List.of("quantity", "engine", "planning"));
 
     /** All that core may use from outside: the language, collections, exact numbers, null marks. Not io, nio, time, net. */
     private static final List<String> OUTSIDE = List.of("java.lang..", "java.util..", "java.math..", "org.jspecify..");
+
+    /** The book alone uses times as values (docs/decisions/0009); nobody reads a clock. */
+    private static final Map<String, List<String>> MORE = Map.of("book", List.of("java.time.."));
 
     private static final JavaClasses CORE = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
@@ -49,7 +56,8 @@ class ArrowsTest {
             String[] mayUse = Stream.of(
                             Stream.of("gudgeon.core." + name + ".."),
                             allowed.stream().map(other -> "gudgeon.core." + other + ".."),
-                            OUTSIDE.stream())
+                            OUTSIDE.stream(),
+                            MORE.getOrDefault(name, List.of()).stream())
                     .flatMap(part -> part)
                     .toArray(String[]::new);
             classes()
@@ -75,6 +83,9 @@ class ArrowsTest {
                 .callMethod(System.class, "nanoTime")
                 .orShould()
                 .callMethod(Math.class, "random")
+                .orShould()
+                .callMethodWhere(target(owner(resideInAPackage("java.time..")))
+                        .and(target(nameMatching("now|systemUTC|systemDefaultZone|systemDefault"))))
                 .orShould()
                 .callMethod(UUID.class, "randomUUID")
                 .orShould()

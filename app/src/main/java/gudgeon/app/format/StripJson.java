@@ -36,6 +36,7 @@ public final class StripJson {
         node.set("measure", JsonPieces.strings(request.target().measure()));
         node.set("undone", JsonPieces.strings(request.undone()));
         node.set("ready_done", JsonPieces.strings(request.done()));
+        request.underway().ifPresent(underway -> node.set("away", JsonPieces.strings(underway.away())));
         node.set("will_not_come", JsonPieces.strings(request.willNotCome()));
         node.set("ways_of_lifting", JsonEcho.ways(request.means().ways()));
         node.put("worth_per_hour", request.means().worthPerHour());

@@ -9,6 +9,7 @@ import gudgeon.core.engine.Literal;
 import gudgeon.core.engine.Part;
 import gudgeon.core.engine.Ready;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,6 +47,9 @@ final class Model {
     final int[][] drains;
     /** By action: parts that a support carries. */
     final int[][] carries;
+
+    /** Parts moved before anything is done. */
+    final BitSet away = new BitSet();
 
     final int[][] jointsOfPart;
     final State.Frame frame;

@@ -37,11 +37,25 @@ final class Openings {
     /** An opening with what it was searched under. */
     record Candidate(BitSet permitted, Goal goal, OpeningSearch.Found found) {}
 
-    Openings(Reach reach, long[] cost, BitSet permitted, Goal goal) {
+    /**
+     * @param underway whether a strip has begun: then only what cannot be lifted may stay loose, and what was loose on the
+     *     untouched engine
+     */
+    Openings(Reach reach, long[] cost, BitSet permitted, Goal goal, boolean underway) {
         this.reach = reach;
         this.search = new OpeningSearch(reach, cost);
-        this.tolerated = State.of(reach.model(), reach.initial().done, new BitSet()).loose(new BitSet());
+        this.tolerated = tolerated(reach, underway);
         push(permitted, goal, 0);
+    }
+
+    private static BitSet tolerated(Reach reach, boolean underway) {
+        State start = reach.initial();
+        if (!underway) {
+            return State.of(reach.model(), start.done, new BitSet()).loose(new BitSet());
+        }
+        BitSet tolerated = start.loose(new BitSet());
+        tolerated.or(new State(reach.model(), new BitSet()).loose(new BitSet()));
+        return tolerated;
     }
 
     /** Parts that are loose before the plan starts; they are the state that was found, not the plan's doing. */

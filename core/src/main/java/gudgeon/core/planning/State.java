@@ -45,7 +45,7 @@ final class State {
     }
 
     State(Model model, BitSet done) {
-        this(model, (BitSet) done.clone(), new BitSet(model.parts), new int[model.parts], model.frame, true);
+        this(model, (BitSet) done.clone(), (BitSet) model.away.clone(), new int[model.parts], model.frame, true);
     }
 
     private State(Model model, BitSet done, BitSet moved, int[] piece, Frame frame, boolean stale) {
@@ -67,7 +67,9 @@ final class State {
     }
 
     static State of(Model model, BitSet done, BitSet moved, Frame frame) {
-        return new State(model, (BitSet) done.clone(), (BitSet) moved.clone(), new int[model.parts], frame, true);
+        BitSet all = (BitSet) moved.clone();
+        all.or(model.away);
+        return new State(model, (BitSet) done.clone(), all, new int[model.parts], frame, true);
     }
 
     void perform(int action) {

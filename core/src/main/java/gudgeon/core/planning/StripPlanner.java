@@ -7,6 +7,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * Plans how to reach a target: question 1 and question 2 of docs/planning.md. Pure and deterministic: the same engine and
@@ -25,12 +26,24 @@ public final class StripPlanner {
         BitSet start = new BitSet();
         request.undone().forEach(id -> start.set(model.action(id)));
         request.done().forEach(id -> start.set(model.action(id)));
+        request.underway().ifPresent(underway -> moveAway(underway, start));
         long limit = Model.heaviest(request.means().ways());
         reach = new Reach(model, new Lifting(model, limit, false), start);
         permitted = permitted(start);
         cost = new long[model.actions];
         for (int a = 0; a < model.actions; a++) {
             cost[a] = cost(a);
+        }
+    }
+
+    private void moveAway(StripRequest.Underway underway, BitSet start) {
+        State state = new State(model, start);
+        state.refresh();
+        for (String id : underway.away()) {
+            int part = model.part(id);
+            if (state.piece[part] != state.piece[model.base]) {
+                IntStream.of(state.partsOfPiece(state.piece[part])).forEach(model.away::set);
+            }
         }
     }
 
@@ -45,7 +58,7 @@ public final class StripPlanner {
 
     private StripAnswer plan() {
         Goal goal = Goal.of(model, request.target());
-        Openings openings = new Openings(reach, cost, permitted, goal);
+        Openings openings = new Openings(reach, cost, permitted, goal, request.underway().isPresent());
         Optional<Openings.Candidate> candidate = openings.next();
         if (candidate.isEmpty() && openings.gaveUp()) {
             return undecided(goal);

@@ -2,6 +2,7 @@ package gudgeon.core.planning;
 
 import gudgeon.core.engine.LiftingWay;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What is asked of the strip planner. Every default is explicit here.
@@ -11,9 +12,32 @@ import java.util.List;
  * @param done ready operations already done before the plan starts
  * @param willNotCome joints that will not come; they are left alone unless the engine file gives a destructive way
  * @param means the person's means
+ * @param underway how a strip stands that has begun; empty for an engine as it was found
  */
 public record StripRequest(
-        Target target, List<String> undone, List<String> done, List<String> willNotCome, Means means) {
+        Target target,
+        List<String> undone,
+        List<String> done,
+        List<String> willNotCome,
+        Means means,
+        Optional<Underway> underway) {
+    /** A request for an engine as it was found. */
+    public StripRequest(
+            Target target, List<String> undone, List<String> done, List<String> willNotCome, Means means) {
+        this(target, undone, done, willNotCome, means, Optional.empty());
+    }
+
+    /**
+     * A strip that has begun: what it has made loose is lifted before anything else is done, where it can be.
+     *
+     * @param away parts moved already; parts that still hang together with them count as moved too, the base piece never
+     */
+    public record Underway(List<String> away) {
+        public Underway {
+            away = List.copyOf(away);
+        }
+    }
+
     public StripRequest {
         undone = List.copyOf(undone);
         done = List.copyOf(done);

@@ -1,0 +1,174 @@
+package gudgeon.app.desk;
+
+import gudgeon.app.store.EntryStore;
+import gudgeon.app.store.SqliteStore;
+import gudgeon.core.book.Body;
+import gudgeon.core.book.Entry;
+import gudgeon.core.book.JobState;
+import gudgeon.core.book.Ref;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Supplier;
+
+/**
+ * All jobs of one store, with a clock, and what has been worked out of their books so far. What is remembered is only ever
+ * the fold of what the store says: another process may write to the same store. Safe for several threads.
+ */
+public final class Workshop implements AutoCloseable {
+    private static final int MOST_REMEMBERED = 32;
+
+    private final EntryStore store;
+    private final Clock clock;
+    private final Supplier<UUID> ids;
+    private final Plans plans = new Plans();
+    private final Map<String, Job> remembered = new LinkedHashMap<>(16, 0.75f, true) {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, Job> eldest) {
+            return size() > MOST_REMEMBERED;
+        }
+    };
+
+    /**
+     * @param clock says when something is written down, and with which offset
+     * @param ids makes ids for entries that come without one
+     */
+    public Workshop(EntryStore store, Clock clock, Supplier<UUID> ids) {
+        this.store = store;
+        this.clock = clock;
+        this.ids = ids;
+    }
+
+    /**
+     * The workshop of a store file, made when it is not there.
+     *
+     * @throws gudgeon.app.store.StoreFailed when it cannot be opened
+     */
+    public static Workshop open(Path file) {
+        Clock clock = Clock.systemDefaultZone();
+        return new Workshop(SqliteStore.open(file), clock, new EntryIds(clock));
+    }
+
+    /** What a person's word led to. */
+    public sealed interface Noted {
+        /**
+         * It is in the book, durably.
+         *
+         * @param job the job with it
+         * @param entries what was written, one stroke
+         * @param change what it changed in the plan
+         */
+        record Done(Job job, List<Entry> entries, PlanChange change) implements Noted {
+            public Done {
+                entries = List.copyOf(entries);
+            }
+        }
+
+        /** Nothing was written. */
+        record Refused(List<FieldProblem> problems) implements Noted {
+            public Refused {
+                problems = List.copyOf(problems);
+            }
+        }
+    }
+
+    EntryStore store() {
+        return store;
+    }
+
+    /** Ids of all jobs, the one begun last first. */
+    public List<String> jobIds() {
+        return store.jobs();
+    }
+
+    /** A job as it stands now; empty when there is none of that id. */
+    public Optional<Job> findJob(String id) {
+        Job known;
+        synchronized (remembered) {
+            known = remembered.get(id);
+        }
+        JobState state = known == null ? JobState.empty(id) : known.state();
+        List<Entry> news = store.entries(id, known == null ? 0 : state.lastSeq());
+        if (news.isEmpty()) {
+            return Optional.ofNullable(known);
+        }
+        for (Entry entry : news) {
+            state = state.after(entry);
+        }
+        Job job = new Job(id, state, plans);
+        synchronized (remembered) {
+            remembered.put(id, job);
+        }
+        return Optional.of(job);
+    }
+
+    /**
+     * Writes down what a person says happened.
+     *
+     * @param id id of the first entry, so that saying it twice is harmless; made here when empty
+     */
+    public Noted note(Job job, Deed deed, Who who, Optional<UUID> id) {
+        UUID first = id.orElseGet(ids);
+        Optional<Entry> there = job.state().history().stream()
+                .map(JobState.Told::entry)
+                .filter(entry -> entry.id().equals(first))
+                .findFirst();
+        if (there.isPresent()) {
+            return new Noted.Done(job, List.of(there.get()), PlanChange.NONE);
+        }
+        return switch (deed.tell(job)) {
+            case Deed.Telling.Wrong wrong -> new Noted.Refused(wrong.problems());
+            case Deed.Telling.Facts facts -> written(job, facts, who, first);
+        };
+    }
+
+    private Noted written(Job job, Deed.Telling.Facts facts, Who who, UUID first) {
+        List<Entry> entries = entries(job.id(), facts.bodies(), facts.about(), who(job, who), first);
+        List<Entry> stored = store.add(entries);
+        Job after = findJob(job.id()).orElseThrow();
+        return new Noted.Done(after, stored, PlanChange.between(job, after, stored));
+    }
+
+    private static Who who(Job job, Who who) {
+        return who.session().isEmpty()
+                ? job.facts().clocked().session().map(open -> who.in(open.id())).orElse(who)
+                : who;
+    }
+
+    List<Entry> entries(String job, List<Body> bodies, List<Ref> about, Who who, UUID first) {
+        Entry.Stamp stamp = new Entry.Stamp(OffsetDateTime.now(clock), who.by(), who.device(), who.session());
+        List<Entry> entries = new ArrayList<>();
+        for (Body body : bodies) {
+            UUID id = EntryIds.following(first, entries.size());
+            entries.add(Entry.of(id, job, stamp, body).about(about));
+        }
+        return entries;
+    }
+
+    UUID newId() {
+        return ids.get();
+    }
+
+    /** An id for a form or a command that is about to be sent. */
+    public UUID nextId() {
+        return newId();
+    }
+
+    /** Now, by this workshop's clock. */
+    public OffsetDateTime now() {
+        return OffsetDateTime.now(clock);
+    }
+
+    @Override
+    public void close() {
+        store.close();
+    }
+}

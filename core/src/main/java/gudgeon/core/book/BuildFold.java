@@ -1,0 +1,125 @@
+package gudgeon.core.book;
+
+import gudgeon.core.book.Facts.Contradiction;
+import gudgeon.core.book.Facts.Contradiction.Sort;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+
+/** The part of the fold that puts the engine together again. */
+final class BuildFold {
+    private static final String SNUG = "/snug";
+    private static final String BACK = "/back";
+
+    private final List<Contradiction> contradictions;
+    private final StripFold strip;
+    private final List<Build.StepBuilt> steps = new ArrayList<>();
+    private final Map<String, Map<Integer, Facts.Stage>> stages = new LinkedHashMap<>();
+    private final Map<String, Integer> again = new HashMap<>();
+    private final Map<String, UUID> turnedBy = new HashMap<>();
+    private final Set<String> signed = new LinkedHashSet<>();
+    private final List<Build.TurningForce> forces = new ArrayList<>();
+
+    BuildFold(List<Contradiction> contradictions, StripFold strip) {
+        this.contradictions = contradictions;
+        this.strip = strip;
+    }
+
+    Facts.Built built() {
+        Map<String, Facts.Tightened> joints = new LinkedHashMap<>();
+        stages.forEach((joint, byStage) ->
+                joints.put(joint, new Facts.Tightened(byStage, again.getOrDefault(joint, 0))));
+        // what was undone again after it had been built is not built
+        List<Build.StepBuilt> standing = steps.stream()
+                .filter(step -> !reopened(step.step()))
+                .toList();
+        return new Facts.Built(standing, joints, List.copyOf(signed), forces);
+    }
+
+    private boolean reopened(String step) {
+        int slash = step.indexOf('/');
+        return slash > 0 && !step.startsWith("fill/") && !step.startsWith("bleed/") && !step.startsWith("check/")
+                && !step.endsWith("/seal") && strip.isOpen(step.substring(0, slash));
+    }
+
+    void add(Entry entry, Build build) {
+        switch (build) {
+            case Build.StepBuilt step -> step(entry, step);
+            case Build.StageReached reached -> reached(reached);
+            case Build.AngleTurned turned -> turned(entry, turned);
+            case Build.Interrupted broken -> broken(broken);
+            case Build.StartedAgain started -> {
+                stages.put(started.joint(), new LinkedHashMap<>());
+                steps.removeIf(step -> step.step().startsWith(started.joint() + "/")
+                        && !step.step().endsWith(SNUG));
+                turnedBy.keySet().removeIf(key -> key.startsWith(started.joint() + "|"));
+                again.merge(started.joint(), 1, Integer::sum);
+            }
+            case Build.TurningForce force -> forces.add(force);
+            case Build.CheckSigned check -> signed.add(check.check());
+            case Build.LicensedDone licensed -> {}
+        }
+    }
+
+    private void step(Entry entry, Build.StepBuilt step) {
+        steps.add(step);
+        strip.placed(step.parts());
+        if (step.step().endsWith(SNUG)) {
+            strip.close(entry, step.step().substring(0, step.step().length() - SNUG.length()));
+        } else if (step.step().endsWith(BACK)) {
+            strip.close(entry, step.step().substring(0, step.step().length() - BACK.length()));
+        }
+    }
+
+    private Facts.Stage stage(String joint, int number) {
+        return stages.computeIfAbsent(joint, id -> new LinkedHashMap<>())
+                .getOrDefault(number, Facts.Stage.UNTOUCHED);
+    }
+
+    private void put(String joint, int number, Facts.Stage stage) {
+        stages.computeIfAbsent(joint, id -> new LinkedHashMap<>()).put(number, stage);
+    }
+
+    private void reached(Build.StageReached reached) {
+        Facts.Stage stage = stage(reached.joint(), reached.stage());
+        put(
+                reached.joint(),
+                reached.stage(),
+                new Facts.Stage(united(stage.reached(), reached.fasteners()), stage.turned(), false, true));
+    }
+
+    private void turned(Entry entry, Build.AngleTurned turned) {
+        Facts.Stage stage = stage(turned.joint(), turned.stage());
+        for (String fastener : turned.fasteners()) {
+            UUID before = turnedBy.putIfAbsent(turned.joint() + "|" + turned.stage() + "|" + fastener, entry.id());
+            if (before != null) {
+                contradictions.add(new Contradiction(Sort.TURNED_TWICE, entry.id(), List.of(before), fastener));
+            }
+        }
+        put(
+                turned.joint(),
+                turned.stage(),
+                new Facts.Stage(
+                        stage.reached(), united(stage.turned(), turned.fasteners()), false, stage.certain()));
+    }
+
+    /** A torque stage begins again at its first fastener; an angle stays where it is. */
+    private void broken(Build.Interrupted broken) {
+        Facts.Stage stage = stage(broken.joint(), broken.stage());
+        put(
+                broken.joint(),
+                broken.stage(),
+                new Facts.Stage(List.of(), stage.turned(), true, broken.certain() && stage.certain()));
+    }
+
+    private static List<String> united(List<String> first, List<String> second) {
+        Set<String> all = new LinkedHashSet<>(first);
+        all.addAll(second);
+        return List.copyOf(all);
+    }
+}

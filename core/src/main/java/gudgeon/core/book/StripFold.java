@@ -1,0 +1,188 @@
+package gudgeon.core.book;
+
+import gudgeon.core.book.Facts.Contradiction;
+import gudgeon.core.book.Facts.Contradiction.Sort;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+
+/** The part of the fold that takes the engine apart. */
+final class StripFold {
+    private final List<Contradiction> contradictions;
+    private final List<Facts.Act> acts = new ArrayList<>();
+    /** What is done now, and the entry that says so. */
+    private final Map<String, UUID> open = new LinkedHashMap<>();
+
+    private final Map<String, String> away = new LinkedHashMap<>();
+    private final Set<String> aside = new LinkedHashSet<>();
+    private final Map<String, Facts.FoundJoint> found = new LinkedHashMap<>();
+    private final Map<String, UUID> lastCount = new HashMap<>();
+    private final List<Facts.TroubleSoFar> troubles = new ArrayList<>();
+    private final Map<String, List<String>> conditions = new LinkedHashMap<>();
+    private final Map<String, List<String>> routings = new LinkedHashMap<>();
+    /** Withdrawn entries that said an operation was done, or that a joint gave trouble. */
+    private final Map<String, UUID> lostDone = new HashMap<>();
+
+    private final Map<String, UUID> lostTrouble = new HashMap<>();
+
+    StripFold(List<Contradiction> contradictions) {
+        this.contradictions = contradictions;
+    }
+
+    Facts.Stripped stripped() {
+        return new Facts.Stripped(acts, List.copyOf(open.keySet()), away, List.copyOf(aside));
+    }
+
+    Facts.Findings findings() {
+        return new Facts.Findings(found, troubles, lists(conditions), lists(routings));
+    }
+
+    private static Map<String, List<String>> lists(Map<String, List<String>> map) {
+        Map<String, List<String>> fixed = new LinkedHashMap<>();
+        map.forEach((key, list) -> fixed.put(key, List.copyOf(list)));
+        return fixed;
+    }
+
+    /** An entry that no longer counts: what rests on it is told. */
+    void lost(Entry entry) {
+        switch (entry.body()) {
+            case Strip.OperationDone done -> lostDone.put(done.operation(), entry.id());
+            case Fault.Trouble trouble -> lostTrouble.put(trouble.joint(), entry.id());
+            default -> {}
+        }
+    }
+
+    void add(Entry entry, Strip strip) {
+        switch (strip) {
+            case Strip.OperationStarted started -> {}
+            case Strip.OperationDone done -> done(entry, done);
+            case Strip.PutBack back -> putBack(entry, back);
+            case Strip.Removed removed -> removed(entry, removed);
+            case Strip.AsFound as -> found(entry, as);
+            case Strip.Routing routing ->
+                routings.computeIfAbsent(routing.part(), part -> new ArrayList<>())
+                        .add(routing.text());
+        }
+    }
+
+    private void done(Entry entry, Strip.OperationDone done) {
+        UUID before = open.putIfAbsent(done.operation(), entry.id());
+        if (before != null) {
+            contradictions.add(new Contradiction(Sort.ALREADY_OUT, entry.id(), List.of(before), done.operation()));
+            return;
+        }
+        acts.removeIf(act -> act.operation().equals(done.operation()));
+        acts.add(new Facts.Act(entry.id(), done.operation(), done.cut(), List.of()));
+        lostDone.remove(done.operation());
+    }
+
+    private void putBack(Entry entry, Strip.PutBack back) {
+        boolean wasOpen = open.remove(back.operation()) != null;
+        boolean wasAway = away.remove(back.operation()) != null;
+        aside.remove(back.operation());
+        if (!wasOpen && !wasAway) {
+            contradictions.add(new Contradiction(Sort.NOT_OUT, entry.id(), List.of(), back.operation()));
+        }
+        acts.removeIf(act -> act.operation().equals(back.operation()));
+        acts.removeIf(act -> !act.parts().isEmpty() && act.parts().stream().noneMatch(away::containsKey));
+    }
+
+    private void removed(Entry entry, Strip.Removed removed) {
+        List<String> fresh =
+                removed.parts().stream().filter(part -> !away.containsKey(part)).toList();
+        removed.parts().forEach(part -> {
+            away.put(part, removed.place());
+            if (removed.aside()) {
+                aside.add(part);
+            } else {
+                aside.remove(part);
+            }
+        });
+        if (fresh.isEmpty()) {
+            return; // it was away already and lies elsewhere, or hangs no more
+        }
+        acts.add(new Facts.Act(entry.id(), "", false, fresh));
+    }
+
+    private void found(Entry entry, Strip.AsFound as) {
+        Facts.FoundJoint before = found.get(as.joint());
+        UUID countedBy = lastCount.put(as.joint(), entry.id());
+        if (before != null && countedBy != null && before.count() != as.count()) {
+            contradictions.add(new Contradiction(Sort.COUNTS_DIFFER, entry.id(), List.of(countedBy), as.joint()));
+        }
+        Facts.FoundJoint base =
+                before == null ? new Facts.FoundJoint(as.joint(), List.of(), List.of(), "", "") : before;
+        found.put(as.joint(), base.with(as));
+        rests(entry, as.joint(), lostDone);
+    }
+
+    /** Tells when an entry about a joint stands on one that was withdrawn. */
+    private void rests(Entry entry, String joint, Map<String, UUID> lost) {
+        UUID withdrawn = lost.get(joint);
+        if (withdrawn != null && !open.containsKey(joint)) {
+            contradictions.add(
+                    new Contradiction(Sort.RESTS_ON_WITHDRAWN, entry.id(), List.of(withdrawn), joint));
+        }
+    }
+
+    void fault(Entry entry, Fault fault) {
+        switch (fault) {
+            case Fault.Trouble trouble -> {
+                troubles.add(new Facts.TroubleSoFar(entry.id(), trouble, List.of(), Fault.Outcome.NO));
+                lostTrouble.remove(trouble.joint());
+            }
+            case Fault.Rescue rescue -> rescue(entry, rescue);
+            case Fault.Condition condition ->
+                conditions
+                        .computeIfAbsent(condition.part(), part -> new ArrayList<>())
+                        .add(condition.text());
+        }
+    }
+
+    private void rescue(Entry entry, Fault.Rescue rescue) {
+        for (int i = troubles.size() - 1; i >= 0; i--) {
+            Facts.TroubleSoFar trouble = troubles.get(i);
+            boolean same = trouble.trouble().joint().equals(rescue.joint())
+                    && (rescue.fasteners().isEmpty()
+                            || trouble.trouble().fasteners().isEmpty()
+                            || trouble.trouble().fasteners().stream().anyMatch(rescue.fasteners()::contains));
+            if (same && !trouble.solved()) {
+                troubles.set(i, trouble.with(rescue));
+                return;
+            }
+        }
+        UUID withdrawn = lostTrouble.get(rescue.joint());
+        if (withdrawn != null) {
+            contradictions.add(new Contradiction(
+                    Sort.RESTS_ON_WITHDRAWN, entry.id(), List.of(withdrawn), rescue.joint()));
+        }
+    }
+
+    void moved(Keeping.PartMoved moved) {
+        away.computeIfPresent(moved.part(), (part, place) -> moved.place());
+    }
+
+    // the way back takes things from here
+
+    boolean isOpen(String operation) {
+        return open.containsKey(operation);
+    }
+
+    void close(Entry entry, String operation) {
+        if (open.remove(operation) == null) {
+            rests(entry, operation, lostDone);
+        }
+    }
+
+    void placed(List<String> parts) {
+        parts.forEach(part -> {
+            away.remove(part);
+            aside.remove(part);
+        });
+    }
+}
