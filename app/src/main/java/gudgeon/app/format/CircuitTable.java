@@ -10,11 +10,13 @@ import gudgeon.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.snakeyaml.engine.v2.nodes.Node;
 
 /** Reads the circuits and makes a ready operation of every drain. */
@@ -29,6 +31,7 @@ final class CircuitTable {
     private final Scope scope;
     private final Map<String, Circuit> circuits = new LinkedHashMap<>();
     private final Map<String, Drain> drains = new LinkedHashMap<>();
+    private final Set<String> staying = new LinkedHashSet<>();
 
     CircuitTable(Scope scope) {
         this.scope = scope;
@@ -39,6 +42,26 @@ final class CircuitTable {
 
     List<Circuit> circuits() {
         return List.copyOf(circuits.values());
+    }
+
+    /** A wet circuit that is opened has a way to be emptied or made safe, or the file says that its fluid stays in. */
+    void wetOnesCanBeEmptied(List<Joint> joints) {
+        Set<String> opened = new LinkedHashSet<>();
+        joints.forEach(joint -> opened.addAll(joint.freedom().opens()));
+        for (Circuit circuit : circuits.values()) {
+            boolean wet = switch (circuit.kind()) {
+                case COOLANT, OIL, FUEL, FUEL_HIGH_PRESSURE -> true;
+                case FLUID, AIR, EXHAUST, VACUUM, ELECTRIC, REFRIGERANT, HIGH_VOLTAGE, AIRBAG -> false;
+            };
+            boolean nothing = circuit.makeSafe().isEmpty() && circuit.drains().isEmpty();
+            if (wet && nothing && opened.contains(circuit.id()) && !staying.contains(circuit.id())) {
+                scope.problems()
+                        .fault(
+                                scope.names().at(Names.Kind.CIRCUIT, circuit.id()),
+                                "the circuit " + circuit.id() + " is opened, but nothing drains it or makes it safe",
+                                "add drains or make_safe, or 'stays: true' when nothing can run out");
+            }
+        }
     }
 
     boolean licensed(String circuit) {
@@ -59,9 +82,20 @@ final class CircuitTable {
             scope.names().place(Names.Kind.CIRCUIT, id, key, fields.at(key));
         }
         List<String> hazards = scope.cautions(fields, "hazards");
+        boolean stays = fields.yes("stays");
+        if (stays) {
+            staying.add(id);
+        }
         List<String> drainIds = new ArrayList<>();
         for (Node node : fields.list("drains")) {
             drain(scope.fields(node, "a drain of " + id), id, hazards, drainIds);
+        }
+        if (stays && !drainIds.isEmpty()) {
+            scope.problems()
+                    .fault(
+                            fields.at("stays"),
+                            "the fluid of " + id + " stays in it, yet it has a drain",
+                            "leave out 'stays' or the drains");
         }
         circuits.put(
                 id,

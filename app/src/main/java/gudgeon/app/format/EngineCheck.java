@@ -38,7 +38,6 @@ final class EngineCheck {
         boolean whole = hangsTogether();
         masses();
         joints();
-        circuits();
         ready();
         lifts();
         cautions();
@@ -127,24 +126,6 @@ final class EngineCheck {
                         names.at(Names.Kind.JOINT, joint.id(), "opens"),
                         "the drain " + joint.id() + " opens " + circuit + ", which it does not drain",
                         "a drain opens no other circuits than those it drains");
-            }
-        }
-    }
-
-    private void circuits() {
-        Set<String> opened = new LinkedHashSet<>();
-        engine.joints().forEach(joint -> opened.addAll(joint.freedom().opens()));
-        for (Circuit circuit : engine.circuits()) {
-            boolean wet = switch (circuit.kind()) {
-                case COOLANT, OIL, FUEL, FUEL_HIGH_PRESSURE -> true;
-                case FLUID, AIR, EXHAUST, VACUUM, ELECTRIC, REFRIGERANT, HIGH_VOLTAGE, AIRBAG -> false;
-            };
-            boolean nothing = circuit.makeSafe().isEmpty() && circuit.drains().isEmpty();
-            if (wet && nothing && opened.contains(circuit.id())) {
-                problems.warning(
-                        names.at(Names.Kind.CIRCUIT, circuit.id()),
-                        "the circuit " + circuit.id() + " is opened, but nothing drains it or makes it safe",
-                        "add drains or make_safe");
             }
         }
     }

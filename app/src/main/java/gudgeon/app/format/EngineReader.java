@@ -175,6 +175,7 @@ final class EngineReader {
             of(Names.Kind.JOINT).forEach(entry -> jointReader.read(entry, joints, cracked, precedences));
             ready.addAll(circuits.operations(joints));
             ready.addAll(cracked);
+            circuits.wetOnesCanBeEmptied(joints);
             FeatureReader featureReader = new FeatureReader(scope);
             of(Names.Kind.FEATURE).forEach(entry -> features.add(featureReader.read(entry)));
             CheckReader checkReader = new CheckReader(scope);

@@ -17,6 +17,9 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
 final class FeatureReader {
     private static final Quantities.Range SIZE = new Quantities.Range(-2000, 5000, "between -2 m and 5 m");
 
+    private static final String NEW = "new";
+    private static final String WEAR = "wear";
+
     private final Scope scope;
     private final ConditionReader conditions;
 
@@ -105,7 +108,38 @@ final class FeatureReader {
                 limits.add(limit(key.getValue(), scope.fields(tuple.getValueNode(), "the limit " + key.getValue())));
             }
         }
+        wearBeyondNew(node.get(), limits);
         return limits;
+    }
+
+    /** What is allowed worn reaches beyond what is allowed new, on every side that both speak of. */
+    private void wearBeyondNew(Node at, List<Feature.Limit> limits) {
+        for (Feature.Limit fresh : named(limits, NEW)) {
+            for (Feature.Limit worn : named(limits, WEAR)) {
+                if (fresh.max().isPresent() && worn.max().isPresent()) {
+                    beyond(at, "max", "above", worn.max().get(), fresh.max().get());
+                }
+                if (fresh.min().isPresent() && worn.min().isPresent()) {
+                    beyond(at, "min", "below", worn.min().get(), fresh.min().get());
+                }
+            }
+        }
+    }
+
+    private void beyond(Node at, String side, String word, Length worn, Length fresh) {
+        int compared = Double.compare(worn.millimetres(), fresh.millimetres());
+        if (word.equals("above") ? compared <= 0 : compared >= 0) {
+            scope.problems()
+                    .fault(
+                            at,
+                            "the limit wear has a " + side + " of " + worn.typed() + " that is not " + word + " the "
+                                    + side + " of new, " + fresh.typed(),
+                            "a worn part is allowed more than a new one");
+        }
+    }
+
+    private static List<Feature.Limit> named(List<Feature.Limit> limits, String name) {
+        return limits.stream().filter(limit -> limit.name().equals(name)).toList();
     }
 
     private Feature.Limit limit(String name, Fields fields) {

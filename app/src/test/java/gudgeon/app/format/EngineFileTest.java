@@ -170,7 +170,7 @@ class EngineFileTest {
     @Test
     void warnsAndRemarksWithoutRefusing() {
         String file = HEAD + """
-                circuits: { coolant: { fluid: coolant }, gas: { kind: refrigerant } }
+                circuits: { coolant: { fluid: coolant, stays: true }, gas: { kind: refrigerant } }
                 parts:
                   stand: {mass: 9 kg}
                   a: {mass: 1 kg, lift: [b]}
@@ -188,7 +188,6 @@ class EngineFileTest {
                 """;
         assertThat(remarks(file))
                 .containsExactly(
-                        "test.yaml:4:13: warning: the circuit coolant is opened, but nothing drains it or makes it safe; add drains or make_safe",
                         "test.yaml:7:19: remark: these parts wait for each other and leave together or not at all: a, b",
                         "test.yaml:9:3: warning: the part c has no mass and counts as more than one person can lift; add mass; an estimate is better than none",
                         "test.yaml:10:3: remark: the part d comes off only by licensed practice",

@@ -1,0 +1,47 @@
+package gudgeon.app.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The demo, whole: what README.md promises is printed and lies in the folder. */
+class DemoTest {
+    @TempDir
+    private Path folder = Path.of("");
+
+    @Test
+    void printsThePlanAndWritesEveryPaper() throws IOException {
+        Path papers = folder.resolve("papers");
+        Typed typed = Typed.run("demo", "--to", papers.toString());
+        assertThat(typed.exit()).isEqualTo(Exit.DONE);
+        assertThat(typed.out())
+                .startsWith("Dunlin 22D: cylinder head off")
+                .contains("proved: no cheaper set", "10 bolts, cylinder head to block", "To buy", "Papers, in ")
+                .contains("strip-card.pdf", "build-sheet.pdf", "order-list.pdf", "order-list.csv", "engine.svg");
+        assertThat(starts(papers.resolve("strip-card.pdf"))).startsWith("%PDF-");
+        assertThat(starts(papers.resolve("build-sheet.pdf"))).startsWith("%PDF-");
+        assertThat(starts(papers.resolve("order-list.pdf"))).startsWith("%PDF-");
+        assertThat(Files.readString(papers.resolve("order-list.csv"))).contains("head bolt M11x1.5 x 148 mm");
+        assertThat(Files.readString(papers.resolve("engine.svg"))).contains("<svg", "</svg>");
+    }
+
+    @Test
+    void aFolderThatIsAFileIsToldAndLeftAlone() throws IOException {
+        Path file = folder.resolve("papers");
+        Files.writeString(file, "mine");
+        Typed typed = Typed.run("demo", "--to", file.toString());
+        assertThat(typed.exit()).isEqualTo(Exit.FAILED);
+        assertThat(typed.err()).contains(file.toString());
+        assertThat(Files.readString(file)).isEqualTo("mine");
+    }
+
+    private static String starts(Path file) throws IOException {
+        assertThat(file).isNotEmptyFile();
+        return new String(Files.readAllBytes(file), 0, 8, StandardCharsets.ISO_8859_1);
+    }
+}
