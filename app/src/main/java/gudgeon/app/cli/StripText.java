@@ -3,10 +3,10 @@ package gudgeon.app.cli;
 import gudgeon.app.desk.OrderQuestion;
 import gudgeon.app.desk.StripQuestion.Reply;
 import gudgeon.app.document.Figures;
+import gudgeon.app.document.InsideWords;
 import gudgeon.app.document.Names;
 import gudgeon.app.document.ProofWords;
 import gudgeon.app.document.StepWords;
-
 import gudgeon.app.document.WhyWords;
 import gudgeon.core.planning.StripPlan;
 import gudgeon.core.planning.StripPlan.Kind;
@@ -58,6 +58,11 @@ final class StripText {
         row("changing", plan.order().changeoverSeconds(), "ways between places, tools taken up");
         row("lifting", plan.lifts().seconds(), lifts(plan));
         layout.blank();
+        List<String> inside = InsideWords.of(planned.engine(), planned.request(), plan);
+        inside.forEach(sentence -> layout.paragraph(2, sentence + "."));
+        if (!inside.isEmpty()) {
+            layout.blank();
+        }
     }
 
     private static String proved(StripPlan plan) {

@@ -73,6 +73,16 @@ class CliTest {
     }
 
     @Test
+    void aPartThatLeavesInsideAnotherIsToldWithTheJointsThatFreeIt() {
+        assertThat(Typed.line("strip wren-160 --reach inlet-valve").out())
+                .contains("comes off inside cylinder head", "on its own, add --open inlet-collets");
+        assertThat(Typed.line("strip wren-160 --reach inlet-valve --open inlet-collets").out())
+                .contains("inlet valve to")
+                .doesNotContain("comes off inside");
+        assertThat(Typed.line("strip wren-160 --reach head").out()).doesNotContain("comes off inside");
+    }
+
+    @Test
     void aPartMayBeNamedInAnyCase() {
         assertThat(Typed.run("strip", "wren-160", "--reach", "CYLINDER HEAD").out())
                 .isEqualTo(Typed.line("strip wren-160 --reach head").out());
