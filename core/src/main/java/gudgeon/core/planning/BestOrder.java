@@ -27,6 +27,20 @@ final class BestOrder {
 
     static Answer of(OrderProblem problem, long budget) {
         Precedences precedences = new Precedences(problem);
+        OrderModes modes = new OrderModes(problem, precedences);
+        SequencingSearch.Found sequence =
+                new SequencingSearch(modes.sequencing, new SequencingBound(modes.sequencing), budget).run();
+        if (sequence.contexts().length == 0 && sequence.lowerBound() == Integer.MAX_VALUE) {
+            return new Answer.None();
+        }
+        Optional<OrderSearch.Found> followed =
+                sequence.contexts().length == 0 ? Optional.empty() : modes.follow(sequence);
+        return followed.isPresent()
+                ? new Answer.Known(followed.get())
+                : slowly(problem, precedences, budget);
+    }
+
+    private static Answer slowly(OrderProblem problem, Precedences precedences, long budget) {
         OrderBound bound = new OrderBound(problem, precedences);
         OrderSearch heeding = new OrderSearch(problem, bound, precedences, budget, true, true);
         Optional<OrderSearch.Found> first = heeding.first();
