@@ -21,33 +21,12 @@ import java.util.Map;
  * from the planner. At most 63 operations and 63 parts.
  */
 final class BruteModel {
-    private static final class Op {
-        String id = "";
-        long between;
-        boolean joint;
-        boolean flexible;
-        double holds;
-        long strap;
-        boolean licensed;
-        boolean available = true;
-        boolean rests;
-        long needs;
-        long[][][] access = {};
-        long[][] hold = {};
-        long first;
-        String zone = "";
-        List<String> tools = List.of();
-        long cost;
-        List<Integer> opens = List.of();
-        long carries;
-    }
-
     final Engine engine;
     final StripRequest request;
     final int parts;
     final int ops;
     private final int joints;
-    private final List<Op> op = new ArrayList<>();
+    private final List<BruteOp> op = new ArrayList<>();
     private final Map<String, Integer> opIndex = new HashMap<>();
     private final Map<String, Integer> partIndex = new HashMap<>();
     private final double[] mass;
@@ -86,7 +65,7 @@ final class BruteModel {
     }
 
     private void add(Joint joint) {
-        Op o = new Op();
+        BruteOp o = new BruteOp();
         o.id = joint.id();
         o.joint = true;
         o.between = partsOf(joint.between());
@@ -120,7 +99,7 @@ final class BruteModel {
     }
 
     private void add(Ready ready) {
-        Op o = new Op();
+        BruteOp o = new BruteOp();
         o.id = ready.id();
         ready.joint().ifPresent(id -> o.between = partsOf(engine.joint(id).between()));
         o.needs = opsOf(ready.needs());
@@ -224,9 +203,9 @@ final class BruteModel {
             in[p] = 1L << p;
         }
         for (int j = 0; j < joints; j++) {
-            Op o = op.get(j);
+            BruteOp o = op.get(j);
             if ((done >> j & 1) == 0 && !(rigidOnly && o.flexible)) {
-                long union = union(in, o.between);
+                long union = BruteSets.union(in, o.between);
                 for (int p = 0; p < parts; p++) {
                     if ((union >> p & 1) != 0) {
                         in[p] = union;
@@ -237,23 +216,13 @@ final class BruteModel {
         return in;
     }
 
-    private static long union(long[] in, long some) {
-        long union = 0;
-        for (int p = 0; p < in.length; p++) {
-            if ((some >> p & 1) != 0) {
-                union |= in[p];
-            }
-        }
-        return union;
-    }
-
     /** For each part the piece it is in. */
     long[] pieceOf(long done) {
         return pieces.computeIfAbsent(done & ((1L << joints) - 1), d -> components(d, true));
     }
 
     long off(long done) {
-        long linked = union(components(done, false), base);
+        long linked = BruteSets.union(components(done, false), base);
         return ~linked & ((1L << parts) - 1);
     }
 
@@ -277,12 +246,12 @@ final class BruteModel {
             return false;
         }
         for (int p = 0; p < parts; p++) {
-            if ((set >> p & 1) != 0 && !holds(lift[p], set | moved, done)) {
+            if ((set >> p & 1) != 0 && !BruteSets.holds(lift[p], set | moved, done)) {
                 return false;
             }
         }
         for (int j = 0; j < joints; j++) {
-            Op o = op.get(j);
+            BruteOp o = op.get(j);
             boolean intact = (done >> j & 1) == 0;
             if (intact && o.flexible && (o.between & set) != 0 && (o.between & ~(set | moved)) != 0) {
                 boolean strapped = (done & o.strap) != 0;
@@ -300,19 +269,6 @@ final class BruteModel {
             total += (set >> p & 1) != 0 ? mass[p] : 0;
         }
         return total;
-    }
-
-    private static boolean holds(long[][][] clauses, long away, long done) {
-        for (long[][] clause : clauses) {
-            boolean met = false;
-            for (long[] alternative : clause) {
-                met |= (alternative[0] & ~away) == 0 && (alternative[1] & ~done) == 0;
-            }
-            if (!met) {
-                return false;
-            }
-        }
-        return true;
     }
 
     /** Every set that can be moved now, by trying all unions of pieces; only single pieces when asked. */
@@ -350,7 +306,7 @@ final class BruteModel {
     private long away(long between, long done, long moved) {
         boolean allMoved = (between & ~moved) == 0;
         long reachable = between == 0 || !allMoved ? moved : (1L << parts) - 1;
-        return reachable & ~union(pieceOf(done), between);
+        return reachable & ~BruteSets.union(pieceOf(done), between);
     }
 
     private boolean circuitReady(int circuit, long done) {
@@ -364,8 +320,8 @@ final class BruteModel {
 
     /** Free in the sense of the page; not asked: whether it was done already. */
     boolean free(int o, long done, long moved) {
-        Op x = op.get(o);
-        if (!available(o) || (x.needs & ~done) != 0 || !holds(x.access, away(x.between, done, moved), done)) {
+        BruteOp x = op.get(o);
+        if (!available(o) || (x.needs & ~done) != 0 || !BruteSets.holds(x.access, away(x.between, done, moved), done)) {
             return false;
         }
         for (int circuit : x.opens) {
@@ -378,7 +334,7 @@ final class BruteModel {
 
     /** Whether the constraints of order that are not monotone allow the operation now, in a plan of exactly these. */
     boolean inOrder(int o, long done, long planned) {
-        Op x = op.get(o);
+        BruteOp x = op.get(o);
         boolean held = x.hold.length == 0;
         for (long[] alternative : x.hold) {
             held |= (alternative[0] & done) == 0;
@@ -388,17 +344,17 @@ final class BruteModel {
 
     long settled(long done) {
         long[] in = pieceOf(done);
-        long settled = union(in, base);
+        long settled = BruteSets.union(in, base);
         for (int o = joints; o < ops; o++) {
-            settled |= (done >> o & 1) != 0 ? union(in, op.get(o).carries) : 0;
+            settled |= (done >> o & 1) != 0 ? BruteSets.union(in, op.get(o).carries) : 0;
         }
         long before = -1;
         while (before != settled) {
             before = settled;
             for (int j = 0; j < joints; j++) {
-                Op o = op.get(j);
+                BruteOp o = op.get(j);
                 if ((done >> j & 1) != 0 && o.rests && (o.between & settled) != 0) {
-                    settled |= union(in, o.between);
+                    settled |= BruteSets.union(in, o.between);
                 }
             }
         }
@@ -419,12 +375,12 @@ final class BruteModel {
                 && target.measure().stream().allMatch(id -> {
                     var feature = engine.findFeature(id).orElseThrow();
                     long access = away(partsOf(feature.parts()), done, moved);
-                    return holds(compile(feature.access()), access, done);
+                    return BruteSets.holds(compile(feature.access()), access, done);
                 });
     }
 
     String zone(int o, long moved) {
-        Op x = op.get(o);
+        BruteOp x = op.get(o);
         return x.between != 0 && (x.between & ~moved) == 0 ? Zone.BENCH : x.zone;
     }
 

@@ -18,7 +18,7 @@ class BuildRandomTest {
         for (long seed = 1; seed <= 500; seed++) {
             Engine engine = BuildEngines.random(seed);
             BuildRequest request = new BuildRequest(
-                    BuildEngines.strip(engine, seed), BuildEngines.WAYS, List.of("gasket j2"), List.of());
+                    RandomStrip.careful(engine, seed), BuildEngines.WAYS, List.of("gasket j2"), List.of());
             BuildPlan plan = BuildPlanner.plan(engine, request);
             faults.addAll(named(seed, BuildReplay.faults(engine, request, plan)));
             assertThat(plan.corrections()).as("seed %d", seed).isEmpty();
@@ -39,7 +39,7 @@ class BuildRandomTest {
         for (long seed = 1; seed <= 300; seed++) {
             Engine engine = BuildEngines.random(seed);
             BuildRequest request =
-                    new BuildRequest(BuildEngines.wildStrip(engine, seed), BuildEngines.WAYS, List.of(), List.of());
+                    new BuildRequest(RandomStrip.wild(engine, seed), BuildEngines.WAYS, List.of(), List.of());
             BuildPlan plan = BuildPlanner.plan(engine, request);
             faults.addAll(named(seed, BuildReplay.faults(engine, request, plan)));
             corrected += plan.corrections().size();
