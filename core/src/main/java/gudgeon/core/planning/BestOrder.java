@@ -28,6 +28,9 @@ final class BestOrder {
     static Answer of(OrderProblem problem, long budget) {
         Precedences precedences = new Precedences(problem);
         OrderModes modes = new OrderModes(problem, precedences);
+        if (modes.impossible()) {
+            return new Answer.None();
+        }
         SequencingSearch.Found sequence =
                 new SequencingSearch(modes.sequencing, new SequencingBound(modes.sequencing), budget).run();
         if (sequence.contexts().length == 0 && sequence.lowerBound() == Integer.MAX_VALUE) {

@@ -1,6 +1,7 @@
 package gudgeon.core.planning;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +24,7 @@ final class OrderModes {
     private final OrderProblem problem;
     private final Precedences precedences;
     private final List<int[]> contexts = new ArrayList<>();
+    private boolean impossible;
 
     OrderModes(OrderProblem problem, Precedences precedences) {
         this.problem = problem;
@@ -35,6 +37,7 @@ final class OrderModes {
             if (problem.benchable.get(o) && problem.zone[o] != problem.bench) {
                 add(own, o, context(problem.bench, problem.toolSet[o]), true);
             }
+            impossible |= own.isEmpty();
             modes.add(own);
         }
         int k = contexts.size();
@@ -49,6 +52,11 @@ final class OrderModes {
             leave[a] = (int) problem.travel[zone[a]][problem.start];
         }
         sequencing = new Sequencing(modes, change, leave, zone, 0);
+    }
+
+    /** Whether some operation can never be done, whatever comes before it: then there is no order. */
+    boolean impossible() {
+        return impossible;
     }
 
     private int context(int zone, int toolSet) {
@@ -104,20 +112,32 @@ final class OrderModes {
 
     private BitSet smallest(BitSet allowed, int operation, boolean moved) {
         BitSet least = (BitSet) allowed.clone();
-        for (int o = allowed.nextSetBit(0); o >= 0; o = allowed.nextSetBit(o + 1)) {
-            if (!precedences.before(operation).get(o)) {
-                least.clear(o);
-                if (!enables(least, operation, moved)) {
-                    least.set(o);
-                }
-            }
-        }
+        BitSet doubtful = (BitSet) allowed.clone();
+        doubtful.andNot(precedences.before(operation));
+        thin(least, doubtful.stream().toArray(), operation, moved);
         State state = after(least);
         least.clear();
         for (int o = 0; o < problem.size(); o++) {
             least.set(o, o != operation && state.done.get(problem.action[o]));
         }
         return least;
+    }
+
+    /** Takes out of a set what it can do without, halves first. */
+    private void thin(BitSet set, int[] doubtful, int operation, boolean moved) {
+        if (doubtful.length == 0) {
+            return;
+        }
+        IntStream.of(doubtful).forEach(set::clear);
+        if (enables(set, operation, moved)) {
+            return;
+        }
+        IntStream.of(doubtful).forEach(set::set);
+        if (doubtful.length > 1) {
+            int half = doubtful.length / 2;
+            thin(set, Arrays.copyOfRange(doubtful, 0, half), operation, moved);
+            thin(set, Arrays.copyOfRange(doubtful, half, doubtful.length), operation, moved);
+        }
     }
 
     private boolean enables(BitSet allowed, int operation, boolean moved) {

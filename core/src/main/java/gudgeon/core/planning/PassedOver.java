@@ -16,6 +16,10 @@ final class PassedOver {
         filled = new int[contexts];
     }
 
+    void clear() {
+        Arrays.fill(filled, 0);
+    }
+
     void add(long[] done, int context, int spent) {
         int at = filled[context];
         if (at + words + 1 > rows[context].length) {

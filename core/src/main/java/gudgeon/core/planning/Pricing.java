@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A {@link Projection} with a share of every cost, and what the rest of it then costs at least. Pricings whose shares add up
- * to no more than the costs may be added. Cost of a value: contexts with something to do, times groups; each is found once.
+ * to no more than the costs may be added. Cost of a value: contexts with something to do; each is found once.
  */
 final class Pricing {
     private static final int FAR = 1 << 29;
@@ -27,7 +27,8 @@ final class Pricing {
     private final int[] cheapest;
 
     private final int[] cheapestLeave;
-    private final List<int @Nullable []> values = new ArrayList<>();
+    /** By state, where asked for, and group: what is left; -1 where unknown. */
+    private final List<int @Nullable []> rows = new ArrayList<>();
 
     Pricing(Projection projection, int[][] change, int[] leave) {
         this.projection = projection;
@@ -45,7 +46,11 @@ final class Pricing {
 
     /** Takes changed shares into account and forgets what was known. */
     void price() {
-        values.clear();
+        for (int[] row : rows) {
+            if (row != null) {
+                Arrays.fill(row, -1);
+            }
+        }
         Arrays.fill(between, FAR);
         Arrays.fill(via, -1);
         Arrays.fill(out, FAR);
@@ -96,38 +101,43 @@ final class Pricing {
 
     /** What is left at least in a state, when one is in a context. */
     int remaining(int state, int context) {
-        return values(state)[projection.group[context]];
+        return value(state, projection.group[context]);
     }
 
-    private int[] values(int state) {
-        while (values.size() <= state) {
-            values.add(null);
+    private int value(int state, int g) {
+        int[] known = row(state);
+        if (known[g] >= 0) {
+            return known[g];
         }
-        int[] known = values.get(state);
-        if (known != null) {
-            return known;
-        }
-        int[] least;
+        int least = FAR;
+        int here = projection.next(state, g);
         if (projection.isComplete(state)) {
-            least = out.clone();
+            least = out[g];
+        } else if (here != state) {
+            least = value(here, g);
         } else {
-            least = new int[groups];
-            Arrays.fill(least, FAR);
-            int[] next = projection.next(state);
-            for (int g = 0; g < groups; g++) {
-                if (next[g] != state) {
-                    int beyond = values(next[g])[g];
-                    for (int a = 0; a < groups; a++) {
-                        least[a] = Math.min(least[a], between[a * groups + g] + beyond);
-                    }
+            for (int t = 0; t < groups; t++) {
+                if (t != g && between[g * groups + t] < least) {
+                    int next = projection.next(state, t);
+                    least = next == state ? least : Math.min(least, between[g * groups + t] + value(next, t));
                 }
             }
         }
-        while (values.size() <= state) {
-            values.add(null);
-        }
-        values.set(state, least);
+        known[g] = least;
         return least;
+    }
+
+    private int[] row(int state) {
+        while (rows.size() <= state) {
+            rows.add(null);
+        }
+        int[] row = rows.get(state);
+        if (row == null) {
+            row = new int[groups];
+            Arrays.fill(row, -1);
+            rows.set(state, row);
+        }
+        return row;
     }
 
     /** Counts the changes of one cheapest way from a state to the end: what a higher share of them would add. */
@@ -135,24 +145,29 @@ final class Pricing {
         int s = state;
         int g = projection.group[context];
         while (!projection.isComplete(s)) {
-            int[] next = projection.next(s);
-            int best = -1;
-            int least = Integer.MAX_VALUE;
-            for (int t = 0; t < groups; t++) {
-                if (next[t] != s) {
-                    int cost = between[g * groups + t] + values(next[t])[t];
-                    if (cost < least) {
-                        least = cost;
-                        best = t;
-                    }
-                }
+            int best = g;
+            if (projection.next(s, g) == s) {
+                best = cheapest(s, g);
             }
             count(g, best, changes);
-            s = next[best];
+            s = projection.next(s, best);
             g = best;
         }
         count(g, exit[g], changes);
         leaves[cheapestLeave[exit[g]]]++;
+    }
+
+    private int cheapest(int state, int g) {
+        int best = -1;
+        int least = Integer.MAX_VALUE;
+        for (int t = 0; t < groups; t++) {
+            int next = projection.next(state, t);
+            if (next != state && between[g * groups + t] + value(next, t) < least) {
+                least = between[g * groups + t] + value(next, t);
+                best = t;
+            }
+        }
+        return best;
     }
 
     private void count(int from, int to, int[][] changes) {

@@ -19,10 +19,11 @@ final class Projection {
     private final int[][] here;
     private final long[][][] needs;
     private final SetTable table;
-    /** By state and group: the state after all is done there that can be; the state itself when that is nothing. */
+    /** By state, where asked for, and group: the state after all is done there; -1 where unknown. */
     private final List<int[]> next = new ArrayList<>();
 
     private final long[] scratch;
+    private final long[] closing;
     private final int complete;
 
     Projection(Sequencing problem, long[] members, int[] group) {
@@ -35,6 +36,7 @@ final class Projection {
         fill();
         table = new SetTable(problem.words);
         scratch = new long[problem.words];
+        closing = new long[problem.words];
         state(new long[problem.words]);
         complete = state(members);
     }
@@ -65,8 +67,15 @@ final class Projection {
         }
     }
 
-    /** The state that a set of operations looks like from here. */
-    int state(long[] done) {
+    /** The state that a set of operations looks like from here, all being done that can be where one is. */
+    int state(long[] done, int context) {
+        System.arraycopy(done, 0, closing, 0, closing.length);
+        retain(closing);
+        close(closing, group[context]);
+        return state(closing);
+    }
+
+    private int state(long[] done) {
         System.arraycopy(done, 0, scratch, 0, scratch.length);
         retain(scratch);
         int number = table.number(scratch, 0);
@@ -89,19 +98,19 @@ final class Projection {
         return table.size();
     }
 
-    int[] next(int state) {
+    /** The state after all is done in a group that can be; the state itself when that is nothing. */
+    int next(int state, int g) {
         int[] known = next.get(state);
-        if (known.length > 0) {
-            return known;
+        if (known.length == 0) {
+            known = new int[groups];
+            Arrays.fill(known, -1);
+            next.set(state, known);
         }
-        int[] after = new int[groups];
-        long[] done = new long[problem.words];
-        for (int g = 0; g < groups; g++) {
-            table.copy(state, done);
-            after[g] = close(done, g) ? state(done) : state;
+        if (known[g] < 0) {
+            table.copy(state, closing);
+            known[g] = close(closing, g) ? state(closing) : state;
         }
-        next.set(state, after);
-        return after;
+        return known[g];
     }
 
     private boolean close(long[] done, int g) {
@@ -128,7 +137,8 @@ final class Projection {
         found.add(start);
         seen[start] = true;
         for (int i = 0; i < found.size(); i++) {
-            for (int after : next(found.get(i))) {
+            for (int g = 0; g < groups; g++) {
+                int after = next(found.get(i), g);
                 if (after >= seen.length) {
                     seen = Arrays.copyOf(seen, Math.max(after + 1, 2 * seen.length));
                 }

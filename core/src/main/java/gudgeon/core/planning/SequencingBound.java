@@ -11,7 +11,7 @@ import java.util.TreeMap;
  * done in one place and at every context.
  */
 final class SequencingBound {
-    private static final int MOST_STATES = 12_000;
+    private static final int MOST_VALUES = 200_000;
 
     private final Sequencing problem;
     private final List<Projection> projections = new ArrayList<>();
@@ -42,15 +42,34 @@ final class SequencingBound {
 
     /** The projection of a place that tells most without having too many states. */
     private void richest(int place, long[] own, List<Integer> owners) {
-        int[] each = new int[problem.contexts];
-        Arrays.setAll(each, c -> c);
+        int[] useful = new int[problem.contexts];
         int[] elsewhere = new int[problem.contexts];
-        Arrays.setAll(elsewhere, c -> problem.place[c] == place ? problem.contexts + c : problem.place[c]);
-        long[] between = between(own);
-        if (!take(new Projection(problem, between, each), place, owners)
-                && !take(new Projection(problem, between, dense(elsewhere)), place, owners)) {
-            take(new Projection(problem, own, each), place, owners);
+        for (int c = 0; c < problem.contexts; c++) {
+            elsewhere[c] = problem.place[c] == place ? problem.contexts + c : problem.place[c];
+            useful[c] = bringsNothing(c, place) ? problem.place[c] : problem.contexts + c;
         }
+        long[] between = between(own);
+        if (!take(new Projection(problem, between, dense(useful)), place, owners)
+                && !take(new Projection(problem, between, dense(elsewhere)), place, owners)) {
+            take(new Projection(problem, own, dense(useful)), place, owners);
+        }
+    }
+
+    /** Whether coming to a place from a context elsewhere is no better than from any other context where that is. */
+    private boolean bringsNothing(int context, int place) {
+        if (problem.place[context] == place) {
+            return false;
+        }
+        for (int c = 0; c < problem.contexts; c++) {
+            for (int other = 0; other < problem.contexts; other++) {
+                if (problem.place[c] == place
+                        && problem.place[other] == problem.place[context]
+                        && problem.change[other][c] > problem.change[context][c]) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     /** A set with the operations elsewhere that some of its members wait for and that wait for some themselves. */
@@ -80,7 +99,7 @@ final class SequencingBound {
     }
 
     private boolean take(Projection projection, int place, List<Integer> owners) {
-        if (projection.from(projection.root(), MOST_STATES).length == 0) {
+        if (projection.from(projection.root(), MOST_VALUES / projection.groups).length == 0) {
             return false;
         }
         projections.add(projection);
@@ -170,7 +189,7 @@ final class SequencingBound {
         SharedCosts improved = apart ? shares.getFirst().copy() : shares.getFirst();
         int[] at = new int[states.length];
         for (int i = 0; i < at.length; i++) {
-            at[i] = projections.get(i).state(done);
+            at[i] = projections.get(i).state(done, context);
         }
         improved.improve(at, context, enough * SharedCosts.FINE, steps);
         if (apart) {
@@ -181,7 +200,7 @@ final class SequencingBound {
     /** Lower bound of what is left when some operations are done and one is in a context. */
     int remaining(long[] done, int context) {
         for (int i = 0; i < states.length; i++) {
-            states[i] = projections.get(i).state(done);
+            states[i] = projections.get(i).state(done, context);
         }
         long least = 0;
         for (SharedCosts share : shares) {

@@ -2,7 +2,9 @@ package gudgeon.core.planning;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The sequence of least cost, by A* over closed states: whoever is in a context has done all that can be done there. A beam
@@ -14,6 +16,9 @@ final class SequencingSearch {
     private static final int BEAM = 40;
     /** Steps to improve the bound at the start; at later states a third of them. */
     private static final int STEPS = 90;
+
+    /** So many states are looked at before the bound is improved. */
+    private static final int EASY = 400;
 
     private static final int FAR = Integer.MAX_VALUE / 2;
 
@@ -29,6 +34,9 @@ final class SequencingSearch {
     private final StateQueue queue = new StateQueue();
     private final PassedOver passedOver;
     private long expanded;
+    private int best = FAR;
+    private int bestNode = -1;
+    private int[] bestPath = new int[0];
 
     /**
      * A sequence of contexts, each entered to do all that can be done there.
@@ -52,21 +60,45 @@ final class SequencingSearch {
     Found run() {
         long[] done = new long[problem.words];
         problem.close(done, problem.start);
+        begin(done);
+        if (best < FAR && Sequencing.count(done) == problem.operations) {
+            return new Found(best, best, path(bestNode), 0);
+        }
+        Found found = explore(Math.min(budget, EASY));
+        if (found.cost() > found.lowerBound() && budget > EASY) {
+            if (best < FAR) {
+                sharpen(done);
+            }
+            begin(done);
+            found = explore(budget);
+        }
+        return found;
+    }
+
+    /** Starts afresh, with a first sequence from a beam. */
+    private void begin(long[] done) {
+        forget();
+        dive(node(done, problem.start, 0, -1));
+        forget();
+        queue.clear();
+        passedOver.clear();
         int root = node(done, problem.start, 0, -1);
         if (Sequencing.count(done) == problem.operations) {
-            return new Found(estimate[root], estimate[root], path(root), 0);
+            take(root);
         }
-        int[] dive = dive(root);
-        int best = dive.length == 0 ? FAR : estimate[dive[0]];
-        int[] bestPath = dive.length == 0 ? new int[0] : path(dive[0]);
-        if (best < FAR) {
-            sharpen(done, best, dive[0]);
-        }
-        forget();
-        root = node(done, problem.start, 0, -1);
         queue.add(estimate[root], 0, root);
+    }
+
+    private void take(int complete) {
+        if (estimate[complete] < best) {
+            best = estimate[complete];
+            bestNode = complete;
+            bestPath = path(complete);
+        }
+    }
+
+    private Found explore(long limit) {
         long[] set = new long[problem.words];
-        long[] after = new long[problem.words];
         while (!queue.isEmpty()) {
             int node = queue.remove();
             if (closed[node]) {
@@ -75,40 +107,49 @@ final class SequencingSearch {
             if (estimate[node] >= best) {
                 return new Found(best, best, bestPath, expanded);
             }
-            if (expanded >= budget) {
+            if (expanded >= limit) {
                 return new Found(best, estimate[node], bestPath, expanded);
             }
             closed[node] = true;
             table.copy(node, set);
-            int context = table.tag(node);
-            if (problem.metric && passedOver.covers(set, context, spent[node])) {
-                continue;
-            }
-            if (problem.metric) {
-                passedOver.add(set, context, spent[node]);
-            }
-            expanded++;
-            for (int c = 0; c < problem.contexts; c++) {
-                System.arraycopy(set, 0, after, 0, set.length);
-                if (c == context || !problem.close(after, c)) {
-                    continue;
-                }
-                int cost = spent[node] + problem.change[context][c];
-                int child = visit(after, c, cost, node, best);
-                if (child >= 0 && Sequencing.count(after) == problem.operations && estimate[child] < best) {
-                    best = estimate[child];
-                    bestPath = path(child);
-                }
+            if (!superfluous(set, table.tag(node), spent[node])) {
+                expanded++;
+                expand(node, set);
             }
         }
         return new Found(best, best == FAR ? Integer.MAX_VALUE : best, bestPath, expanded);
     }
 
+    private boolean superfluous(long[] done, int context, int cost) {
+        if (!problem.metric) {
+            return false;
+        }
+        if (passedOver.covers(done, context, cost)) {
+            return true;
+        }
+        passedOver.add(done, context, cost);
+        return false;
+    }
+
+    private void expand(int node, long[] set) {
+        int context = table.tag(node);
+        long[] after = new long[set.length];
+        for (int c = 0; c < problem.contexts; c++) {
+            System.arraycopy(set, 0, after, 0, set.length);
+            if (c != context && problem.close(after, c)) {
+                int child = visit(after, c, spent[node] + problem.change[context][c], node, best);
+                if (child >= 0 && Sequencing.count(after) == problem.operations) {
+                    take(child);
+                }
+            }
+        }
+    }
+
     /** Improves the bound at the start and half way along the first sequence. */
-    private void sharpen(long[] done, int best, int last) {
+    private void sharpen(long[] done) {
         bound.improve(done, problem.start, best, STEPS, false);
         List<Integer> nodes = new ArrayList<>();
-        for (int n = last; n >= 0; n = parent[n]) {
+        for (int n = bestNode; n >= 0; n = parent[n]) {
             nodes.addFirst(n);
         }
         long[] set = new long[problem.words];
@@ -166,14 +207,13 @@ final class SequencingSearch {
         return node;
     }
 
-    /** A complete state at the end of a beam; empty when the beam died. */
-    private int[] dive(int root) {
+    /** A sequence by keeping the most promising few states of each length. */
+    private void dive(int root) {
         List<Integer> level = List.of(root);
-        int best = -1;
         long[] set = new long[problem.words];
         long[] after = new long[problem.words];
         while (!level.isEmpty()) {
-            List<Integer> next = new ArrayList<>();
+            Set<Integer> next = new LinkedHashSet<>();
             for (int node : level) {
                 table.copy(node, set);
                 int context = table.tag(node);
@@ -182,22 +222,19 @@ final class SequencingSearch {
                     if (c != context && problem.close(after, c)) {
                         int child = visit(after, c, spent[node] + problem.change[context][c], node, 0);
                         if (child >= 0 && Sequencing.count(after) == problem.operations) {
-                            best = best < 0 || estimate[child] < estimate[best] ? child : best;
+                            take(child);
                         } else if (child >= 0) {
                             next.add(child);
                         }
                     }
                 }
             }
-            int limit = best < 0 ? FAR : estimate[best];
             level = next.stream()
-                    .distinct()
-                    .filter(node -> estimate[node] < limit)
+                    .filter(node -> estimate[node] < best)
                     .sorted((a, b) -> Integer.compare(estimate[a], estimate[b]))
                     .limit(BEAM)
                     .toList();
         }
-        return best < 0 ? new int[0] : new int[] {best};
     }
 
     private int[] path(int last) {

@@ -12,6 +12,10 @@ final class StateQueue {
         return size == 0;
     }
 
+    void clear() {
+        size = 0;
+    }
+
     /** @param left operations left, less than 65,536 */
     void add(int estimate, int left, int node) {
         if (size == nodes.length) {

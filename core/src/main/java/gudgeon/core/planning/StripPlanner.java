@@ -14,6 +14,9 @@ import java.util.stream.IntStream;
  * request give the same plan.
  */
 public final class StripPlanner {
+    /** So many states are enough to see whether there is an order at all. */
+    private static final int FEW = 500;
+
     private final Model model;
     private final StripRequest request;
     private final Reach reach;
@@ -71,7 +74,7 @@ public final class StripPlanner {
             OpeningSearch.Found opening = candidate.get().found();
             BitSet chosen = opening.chosen();
             List<OrderProblem.Constraint> constraints = OrderProblem.constraints(model, chosen);
-            switch (order(chosen, openings.tolerated(), constraints)) {
+            switch (order(chosen, openings.tolerated(), constraints, request.means().orderStates())) {
                 case BestOrder.Answer.Known order -> {
                     return new PlanWriter(model, request, reach, cost).plan(opening, order.found());
                 }
@@ -80,7 +83,7 @@ public final class StripPlanner {
                 }
                 case BestOrder.Answer.None none -> {
                     if (!constraints.isEmpty()
-                            && order(chosen, openings.tolerated(), List.of()) instanceof BestOrder.Answer.Known) {
+                            && order(chosen, openings.tolerated(), List.of(), FEW) instanceof BestOrder.Answer.Known) {
                         return contradiction(chosen, openings.tolerated(), constraints);
                     }
                 }
@@ -97,9 +100,10 @@ public final class StripPlanner {
                 : new Blocked(List.of(reason(Blocked.Kind.LOOSE, looseOrTarget(openings.lastLoose(), goal))), List.of());
     }
 
-    private BestOrder.Answer order(BitSet chosen, BitSet tolerated, List<OrderProblem.Constraint> constraints) {
+    private BestOrder.Answer order(
+            BitSet chosen, BitSet tolerated, List<OrderProblem.Constraint> constraints, long states) {
         OrderProblem problem = new OrderProblem(reach, request, chosen, tolerated, constraints);
-        return BestOrder.of(problem, request.means().orderStates());
+        return BestOrder.of(problem, states);
     }
 
     private Blocked undecided(Goal goal) {
@@ -126,7 +130,7 @@ public final class StripPlanner {
         for (OrderProblem.Constraint constraint : constraints) {
             List<OrderProblem.Constraint> fewer = new ArrayList<>(guilty);
             fewer.remove(constraint);
-            if (order(chosen, tolerated, fewer) instanceof BestOrder.Answer.None) {
+            if (order(chosen, tolerated, fewer, FEW) instanceof BestOrder.Answer.None) {
                 guilty = fewer;
             }
         }

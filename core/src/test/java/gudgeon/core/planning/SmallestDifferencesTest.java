@@ -94,14 +94,20 @@ class SmallestDifferencesTest {
                 .anySatisfy(reason -> assertThat(reason.kind()).isEqualTo(Blocked.Kind.ORDER));
     }
 
-    /** Two pairs that contradict each other: with states to search it is proven, with none it is not claimed. */
+    /** Held by one or the other, and neither may be left: with states to search it is proven, with none it is not claimed. */
     @Test
     void aSearchThatWasNotAllowedToLookClaimsNothing() {
         EngineBuilder b = new EngineBuilder("block");
         b.part("cover", 1);
         b.part("lid", 1);
-        b.rigid("screws", 10, "cover", "block").access(EngineBuilder.undone("cap")).state(Joint.EngineState.WARM);
-        b.rigid("cap", 10, "lid", "block").state(Joint.EngineState.COLD);
+        b.part("plate", 1);
+        b.rigid("cap", 10, "lid", "block");
+        b.rigid("stay", 10, "plate", "block");
+        b.rigid("screws", 10, "cover", "block")
+                .access(EngineBuilder.undone("cap"))
+                .access(EngineBuilder.undone("stay"))
+                .hold("cap")
+                .hold("stay");
         Engine engine = b.build();
         assertThat(StripPlanner.plan(engine, request(engine, List.of(), List.of("cover"), List.of())))
                 .isInstanceOfSatisfying(Blocked.class, blocked -> assertThat(blocked.reasons())
