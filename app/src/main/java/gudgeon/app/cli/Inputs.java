@@ -57,6 +57,7 @@ final class Inputs {
             case JOINT -> "joint";
             case JOINT_OR_READY -> "joint or preparation";
             case FEATURE -> "feature";
+            case CIRCUIT -> "circuit";
             case WAY_OF_LIFTING -> "way of lifting";
             case SPECIFICATION -> "piece, compound or fluid of this build";
         };

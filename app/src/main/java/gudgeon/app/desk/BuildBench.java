@@ -5,6 +5,7 @@ import gudgeon.core.book.Facts;
 import gudgeon.core.engine.Engine;
 import gudgeon.core.planning.BuildPlan;
 import gudgeon.core.planning.BuildRequest;
+import gudgeon.core.planning.Resume;
 import gudgeon.core.planning.StripPlan;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +19,22 @@ public final class BuildBench {
     public BuildBench(Job job) {
         this.job = job;
         this.request = request(job);
+    }
+
+    /**
+     * How far a tightening step is, fastener by fastener.
+     *
+     * @param turn fasteners still to be turned now, in order; for a broken-off torque stage all of them, from the first
+     * @param leave fasteners that have had it and are left alone
+     * @param spent fasteners of which it is not certain whether they had their angle: all are taken out and renewed
+     * @param brokenOff whether the step was interrupted and not taken up again
+     */
+    public record Turning(List<String> turn, List<String> leave, List<String> spent, boolean brokenOff) {
+        public Turning {
+            turn = List.copyOf(turn);
+            leave = List.copyOf(leave);
+            spent = List.copyOf(spent);
+        }
     }
 
     /** What was really done in the strip, in order; ids that the engine does not have are left out. */
@@ -44,7 +61,15 @@ public final class BuildBench {
                                 StripPlan.Kind.of(ready.kind()), ready.id(), List.of())));
             }
         }
-        return new BuildRequest(steps, job.ways(), List.of(), facts.setting().confirmed());
+        return new BuildRequest(steps, job.ways(), missing(facts), facts.setting().confirmed());
+    }
+
+    /** What is on order and has not come is not in hand. */
+    private static List<String> missing(Facts facts) {
+        return facts.kept().ordered().entrySet().stream()
+                .filter(order -> facts.kept().received().getOrDefault(order.getKey(), 0) < order.getValue())
+                .map(order -> order.getKey())
+                .toList();
     }
 
     /** The whole way back. */
@@ -52,7 +77,14 @@ public final class BuildBench {
         return job.plans().build(job.engine(), request);
     }
 
-    /** Whether a step is done. */
+    /** A step by its id; empty when the plan has none. */
+    public Optional<BuildPlan.Operation> find(String step) {
+        return plan().operations().stream()
+                .filter(operation -> operation.id().equals(step))
+                .findFirst();
+    }
+
+    /** Whether a step is done. A wait is done when nothing before it is left. */
     public boolean isDone(BuildPlan.Operation operation) {
         return job.facts().built().steps().stream().anyMatch(step -> same(step, operation));
     }
@@ -60,12 +92,11 @@ public final class BuildBench {
     private static boolean same(Build.StepBuilt step, BuildPlan.Operation operation) {
         return operation.kind() == BuildPlan.Kind.PLACE
                 ? !step.parts().isEmpty()
-                        && List.copyOf(step.parts())
-                                .containsAll(operation.subject().parts())
+                        && step.parts().containsAll(operation.subject().parts())
                 : step.step().equals(operation.id());
     }
 
-    /** Steps that are not done, in order. */
+    /** Steps that are not done, in order; waits are left out. */
     public List<BuildPlan.Operation> left() {
         return plan().operations().stream()
                 .filter(operation -> operation.kind() != BuildPlan.Kind.WAIT)
@@ -73,8 +104,46 @@ public final class BuildBench {
                 .toList();
     }
 
-    /** The next step; empty when all are done, or nothing was undone. */
+    /** The next step that lacks nothing; when all that are left lack something, the first of them; empty when all are done. */
     public Optional<BuildPlan.Operation> findNext() {
-        return left().stream().findFirst();
+        List<BuildPlan.Operation> left = left();
+        return left.stream()
+                .filter(operation -> hinders(operation).isEmpty())
+                .filter(operation -> operation.holdUp().blockedBy().isEmpty())
+                .findFirst()
+                .or(() -> left.stream().findFirst());
+    }
+
+    /** Ids of steps that must be done before this one and are not. */
+    public List<String> hinders(BuildPlan.Operation operation) {
+        List<String> undone = new ArrayList<>();
+        for (String id : operation.order().after()) {
+            find(id).filter(before -> before.kind() != BuildPlan.Kind.WAIT && !isDone(before))
+                    .ifPresent(before -> undone.add(before.id()));
+        }
+        return undone;
+    }
+
+    /** How far a tightening step is; empty for a step that turns nothing. */
+    public Optional<Turning> turning(BuildPlan.Operation operation) {
+        BuildPlan.Tightening tightening = operation.tightening();
+        if (tightening == null || tightening.fasteners().isEmpty()) {
+            return Optional.empty();
+        }
+        Facts.Tightened joint = job.facts().built().joints().get(operation.subject().ref());
+        Facts.Stage stage = joint == null
+                ? Facts.Stage.UNTOUCHED
+                : joint.stages().getOrDefault(tightening.stage(), Facts.Stage.UNTOUCHED);
+        boolean angle = tightening.angle() != null;
+        List<String> had = (angle ? stage.turned() : stage.reached())
+                .stream().filter(tightening.fasteners()::contains).toList();
+        if (!angle && !stage.interrupted()) {
+            List<String> rest = tightening.fasteners().stream()
+                    .filter(fastener -> !had.contains(fastener))
+                    .toList();
+            return Optional.of(new Turning(rest, had, List.of(), false));
+        }
+        Resume resume = Resume.after(tightening, had, stage.certain());
+        return Optional.of(new Turning(resume.turn(), resume.leave(), resume.spent(), stage.interrupted()));
     }
 }

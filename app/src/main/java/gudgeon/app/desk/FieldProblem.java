@@ -47,6 +47,8 @@ public record FieldProblem(String field, Kind kind, String given, List<String> n
         TURNED_ALREADY,
         /** A step before it is not done, or it lacks something. */
         NOT_YET,
+        /** It lacks something: near names the sort of lack and what is lacking. */
+        LACKS,
         /** The ledgers do not balance. */
         NOT_BALANCED
     }

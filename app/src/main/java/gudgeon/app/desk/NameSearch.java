@@ -37,6 +37,21 @@ final class NameSearch {
         return search(UnknownName.Sort.JOINT_OR_READY, words, entries);
     }
 
+    /** Joints, preparations or parts. */
+    List<String> anything(List<String> words) {
+        List<Entry> entries = Stream.of(jointEntries(), readyEntries(), partEntries())
+                .flatMap(List::stream)
+                .toList();
+        return search(UnknownName.Sort.JOINT_OR_READY, words, entries);
+    }
+
+    List<String> circuits(List<String> words) {
+        List<Entry> entries = engine.circuits().stream()
+                .map(circuit -> new Entry(circuit.id(), List.of(circuit.name())))
+                .toList();
+        return search(UnknownName.Sort.CIRCUIT, words, entries);
+    }
+
     List<String> features(List<String> words) {
         List<Entry> entries = engine.features().stream()
                 .map(feature -> new Entry(feature.id(), List.of(feature.name())))

@@ -20,6 +20,7 @@ public record UnknownName(Sort sort, String word, List<String> near) {
         JOINT,
         JOINT_OR_READY,
         FEATURE,
+        CIRCUIT,
         WAY_OF_LIFTING,
         SPECIFICATION
     }

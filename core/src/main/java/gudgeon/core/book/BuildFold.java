@@ -55,8 +55,8 @@ final class BuildFold {
             case Build.Interrupted broken -> broken(broken);
             case Build.StartedAgain started -> {
                 stages.put(started.joint(), new LinkedHashMap<>());
-                steps.removeIf(step -> step.step().startsWith(started.joint() + "/")
-                        && !step.step().endsWith(SNUG));
+                steps.removeIf(step -> step.step().startsWith(started.joint() + "/"));
+                strip.reopen(entry, started.joint());
                 turnedBy.keySet().removeIf(key -> key.startsWith(started.joint() + "|"));
                 again.merge(started.joint(), 1, Integer::sum);
             }

@@ -179,6 +179,13 @@ final class StripFold {
         }
     }
 
+    /** All fasteners of a joint that had been put together are out again. */
+    void reopen(Entry entry, String joint) {
+        if (acts.stream().anyMatch(act -> act.operation().equals(joint))) {
+            open.putIfAbsent(joint, entry.id());
+        }
+    }
+
     void placed(List<String> parts) {
         parts.forEach(part -> {
             away.remove(part);

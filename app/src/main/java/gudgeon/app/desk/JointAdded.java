@@ -1,0 +1,35 @@
+package gudgeon.app.desk;
+
+import gudgeon.app.format.EngineText;
+import java.util.List;
+
+/**
+ * The engine has a joint that its file lacks. Three fields are enough.
+ *
+ * @param name what it is called
+ * @param between the parts it joins, ids or names, parted by commas, "to" or "and"
+ * @param fasteners as a mechanic writes them: 4 x M8x25; or a kind of joint without fasteners: slide
+ */
+public record JointAdded(String name, String between, String fasteners) implements Deed {
+    @Override
+    public Telling tell(Job job) {
+        FileCorrection correction = new FileCorrection(job);
+        if (name.isBlank()) {
+            correction.refuse(FieldProblem.of("name", FieldProblem.Kind.EMPTY, ""));
+        }
+        correction.refuseAll(Checks.name("name", name));
+        List<String> parts = between.isBlank() ? List.of() : correction.parts("between", between);
+        if (correction.isSound() && parts.size() < 2) {
+            correction.refuse(FieldProblem.of("between", FieldProblem.Kind.TWO_PARTS, Checks.shortened(between)));
+        }
+        String yaml = correction.fasteners(fasteners);
+        if (correction.isSound()) {
+            correction.put("joints/" + correction.freeId(name), yaml(name, parts, yaml));
+        }
+        return correction.tell();
+    }
+
+    static String yaml(String name, List<String> parts, String fasteners) {
+        return "name: " + EngineText.quoted(name.strip()) + "\nbetween: [" + String.join(", ", parts) + "]\n" + fasteners;
+    }
+}
