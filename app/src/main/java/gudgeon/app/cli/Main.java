@@ -35,6 +35,8 @@ public final class Main {
         root.addSubcommand(new BuildCommand(screen));
         root.addSubcommand(new OrderCommand(screen));
         root.addSubcommand(new DrawCommand(screen));
+        root.addSubcommand(JobCommand.line(screen));
+        benchCommands(root, screen);
         root.addSubcommand(new DemoCommand(screen));
         root.addSubcommand(new ServeCommand(screen));
         root.addSubcommand(new CommandLine.HelpCommand());
@@ -42,10 +44,28 @@ public final class Main {
         root.setErr(screen.err());
         root.setColorScheme(CommandLine.Help.defaultColorScheme(
                 screen.colour() ? CommandLine.Help.Ansi.ON : CommandLine.Help.Ansi.OFF));
+        root.setCaseInsensitiveEnumValuesAllowed(true);
         root.setUsageHelpWidth(screen.width());
         root.setParameterExceptionHandler((wrong, words) -> misused(wrong, screen));
         root.setExecutionExceptionHandler((failure, command, parsed) -> failed(failure, screen));
         return root;
+    }
+
+    private static void benchCommands(CommandLine root, Screen screen) {
+        root.addSubcommand(new NextCommand(screen));
+        root.addSubcommand(new DoneCommand(screen));
+        root.addSubcommand(new OffCommand(screen));
+        root.addSubcommand(new FoundCommand(screen));
+        root.addSubcommand(new TroubleCommand(screen));
+        root.addSubcommand(new RescueCommand(screen));
+        root.addSubcommand(new WontCommand(screen));
+        root.addSubcommand(new AddCommand(screen));
+        root.addSubcommand(new TogetherCommand(screen));
+        root.addSubcommand(new BagCommand(screen));
+        root.addSubcommand(new NoteCommand(screen));
+        root.addSubcommand(new PhotoCommand(screen));
+        root.addSubcommand(new TellCommand(screen));
+        root.addSubcommand(new UndoCommand(screen));
     }
 
     private static int misused(CommandLine.ParameterException wrong, Screen screen) {

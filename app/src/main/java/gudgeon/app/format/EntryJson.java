@@ -56,6 +56,11 @@ public final class EntryJson {
         return List.copyOf(KINDS.keySet());
     }
 
+    /** The record of a kind; empty when there is none of that name. */
+    public static Optional<Class<? extends Body>> findKind(String kind) {
+        return Optional.ofNullable(KINDS.get(kind));
+    }
+
     /** The kind of a body in words. */
     public static String kind(Body body) {
         return body instanceof Word.Newer newer ? newer.type() : word(body.getClass());
