@@ -73,7 +73,9 @@ final class FastenerWords {
         Matcher head = HEAD.matcher(beside);
         boolean headed = head.find();
         Optional<FastenerKind> kind = kind(beside);
-        if (count < 1 || (!threaded && !headed && kind.isEmpty())) {
+        String unread = headed ? beside.substring(0, head.start()) + " " + beside.substring(head.end()) : beside;
+        boolean strange = !leftOver(unread, kind).isEmpty();
+        if (strange || count < 1 || (!threaded && !headed && kind.isEmpty())) {
             return Optional.empty();
         }
         StringBuilder line = new StringBuilder("{ count: " + count + ", kind: "
@@ -86,6 +88,14 @@ final class FastenerWords {
             line.append(", drive: ").append(EngineText.quoted(form + " " + head.group(2) + " mm"));
         }
         return Optional.of(line.append(" }").toString());
+    }
+
+    /** What was written and means nothing here. */
+    private static String leftOver(String words, Optional<FastenerKind> kind) {
+        String without = kind.isEmpty()
+                ? words
+                : words.replaceFirst(Pattern.quote(kind.get().word()) + "s?", " ");
+        return without.replaceAll("[\\s,×]|\\bx\\b", "");
     }
 
     private static boolean thread(Matcher thread, StringBuilder line) {

@@ -33,6 +33,10 @@ final class FileCorrection {
         problems.addAll(more);
     }
 
+    boolean hasProblem(String field) {
+        return problems.stream().anyMatch(problem -> problem.field().equals(field));
+    }
+
     boolean isSound() {
         return problems.isEmpty();
     }
@@ -45,20 +49,26 @@ final class FileCorrection {
     /** Parts named in a field, several parted by commas, lines, "to" or "and". */
     List<String> parts(String field, String words) {
         NameSearch names = new NameSearch(job.engine());
-        List<String> found = names.parts(split(words, names));
+        List<String> found = names.parts(split(words));
         refuseAll(Checks.unknown(field, names));
         return found;
     }
 
-    private List<String> split(String words, NameSearch names) {
-        List<String> pieces = pieces(words, "[,;\\n]");
-        if (pieces.size() > 1) {
-            return pieces;
-        }
+    /** The first way of parting the words of which every piece names a part; a name may hold a comma or an "and" itself. */
+    private List<String> split(String words) {
         List<String> byTo = pieces(words, "\\s+(?:to|and|-|–)\\s+");
-        NameSearch trial = new NameSearch(job.engine());
-        trial.parts(pieces);
-        return trial.unknown().isEmpty() ? pieces : byTo;
+        List<String> byComma = pieces(words, "[,;\\n]");
+        List<String> byBoth = byComma.stream()
+                .flatMap(piece -> pieces(piece, "\\s+(?:to|and|-|–)\\s+").stream())
+                .toList();
+        for (List<String> way : List.of(byTo, byComma, byBoth)) {
+            NameSearch trial = new NameSearch(job.engine());
+            trial.parts(way);
+            if (trial.unknown().isEmpty()) {
+                return way;
+            }
+        }
+        return byComma.size() > 1 ? byComma : byTo;
     }
 
     private static List<String> pieces(String words, String at) {

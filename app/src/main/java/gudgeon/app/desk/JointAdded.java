@@ -19,7 +19,7 @@ public record JointAdded(String name, String between, String fasteners) implemen
         }
         correction.refuseAll(Checks.name("name", name));
         List<String> parts = between.isBlank() ? List.of() : correction.parts("between", between);
-        if (correction.isSound() && parts.size() < 2) {
+        if (parts.size() < 2 && !correction.hasProblem("between")) {
             correction.refuse(FieldProblem.of("between", FieldProblem.Kind.TWO_PARTS, Checks.shortened(between)));
         }
         String yaml = correction.fasteners(fasteners);

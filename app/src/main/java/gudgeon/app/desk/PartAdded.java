@@ -21,7 +21,7 @@ public record PartAdded(String name, String mass, String joinedTo, String fasten
         correction.refuseAll(Checks.name("name", name));
         correction.refuseAll(Checks.name("mass", mass));
         List<String> parts = joinedTo.isBlank() ? List.of() : correction.parts("between", joinedTo);
-        if (correction.isSound() && parts.isEmpty()) {
+        if (parts.isEmpty() && !correction.hasProblem("between")) {
             correction.refuse(FieldProblem.of("between", FieldProblem.Kind.EMPTY, ""));
         }
         String yaml = correction.fasteners(fasteners);

@@ -1,0 +1,92 @@
+package gudgeon.app.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A job lived through on the command line, every command once. */
+class JobCliTest {
+    @TempDir
+    private Path folder = Path.of("");
+
+    private Typed run(String... words) {
+        List<String> all = new ArrayList<>(List.of(words));
+        all.addAll(List.of("--store", folder.resolve("books.sqlite").toString()));
+        return Typed.run(all.toArray(String[]::new));
+    }
+
+    private String done(String... words) {
+        Typed typed = run(words);
+        assertThat(typed.exit()).as("%s: %s", List.of(words), typed.err()).isEqualTo(Exit.DONE);
+        assertThat(typed.err()).isEmpty();
+        return typed.out();
+    }
+
+    private String refused(String... words) {
+        Typed typed = run(words);
+        assertThat(typed.exit()).as("%s: %s", List.of(words), typed.out()).isEqualTo(Exit.INPUT);
+        assertThat(typed.out()).isEmpty();
+        return typed.err();
+    }
+
+    @Test
+    void fromTheFirstWordToTheLedger() throws IOException {
+        assertThat(refused("next")).contains("no job yet", "gudgeon job new");
+        assertThat(done("job", "list")).contains("no job yet");
+        assertThat(done("job", "new", "wren-160", "--as", "Old mower", "--reach", "silencer", "--name", "Barn"))
+                .contains("Job barn", "coming apart", "Next");
+        assertThat(refused("job", "new", "wren-16", "--reach", "head")).contains("wren-160");
+        assertThat(refused("job", "new", "wren-160", "--reach", "hed")).contains("hed");
+        assertThat(done("next", "--job", "ba")).contains("Next");
+        assertThat(refused("next", "--job", "shed")).contains("barn");
+        assertThat(done("trouble", "exhaust-nuts", "seized", "--fastener", "1")).contains("gentlest first", "soak");
+        assertThat(done("rescue", "exhaust-nuts", "soak", "--fastener", "1", "--minutes", "3")).contains("did not help");
+        assertThat(done("wont", "exhaust-nuts")).contains("changes the plan", "buy");
+        assertThat(done("undo")).contains("Withdrawn");
+        assertThat(done("rescue", "exhaust-nuts", "drill", "--fastener", "1", "--outcome", "drilled"))
+                .contains("drilled out");
+        assertThat(refused("trouble", "exhaust-nuts", "seized", "--fastener", "9")).contains("exhaust-nuts/1");
+        assertThat(done("done", "exhaust-nuts", "--count", "2", "--bag", "1", "--minutes", "9")).contains("bag 1");
+        assertThat(refused("done", "exhaust-nuts")).contains("done already");
+        assertThat(done("found", "exhaust-nuts", "--count", "1", "--instead", "--piece", "1,M8x1.25,40,top"))
+                .contains("M8x1.25 40 mm top");
+        assertThat(done("bag", "1", "--to", "left drawer")).contains("left drawer");
+        assertThat(done("add", "--joint", "Stay bolt", "--between", "silencer, crankcase", "--fasteners", "1 x M6x16"))
+                .contains("changes the plan", "new");
+        assertThat(refused("add", "--joint", "Stay", "--between", "silencer", "--fasteners", "1 x M6x16"))
+                .contains("two parts");
+        assertThat(done("note", "gasket blown at the left stud", "--about", "silencer")).contains("gasket blown");
+        Path photo = folder.resolve("p.png");
+        Files.write(photo, new byte[] {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10, 0});
+        assertThat(done("photo", photo.toString(), "--caption", "left")).contains("Photo: left");
+        Files.writeString(photo, "no picture");
+        assertThat(refused("photo", photo.toString())).contains("no picture");
+        assertThat(done("tell")).contains("rag in: where, count");
+        assertThat(done("tell", "rag in", "where=exhaust port", "count=1")).contains("1 rag in");
+        assertThat(refused("tell", "rag inn", "where=x")).contains("rag in");
+        assertThat(refused("tell", "rag in", "count=two")).contains("no number");
+        assertThat(done("off", "exhaust-shield", "--to", "shelf")).contains("exhaust shield");
+        assertThat(done("job", "show")).contains("Barn");
+        assertThat(done("job", "places")).contains("left drawer", "shelf");
+        assertThat(done("job", "plan")).contains("Stay bolt".toLowerCase(java.util.Locale.ROOT));
+        assertThat(done("job", "order")).isNotEmpty();
+        assertThat(done("job", "build")).contains("exhaust-nuts/snug");
+        assertThat(refused("together", "exhaust-nuts/9")).contains("not known");
+        assertThat(done("job", "book")).contains("struck through", "Job begun");
+        assertThat(done("job", "engine")).contains("stay-bolt", "Old mower");
+        Typed ledger = run("job", "ledger");
+        assertThat(ledger.exit()).isEqualTo(Exit.BLOCKED);
+        assertThat(ledger.out()).contains("rags in", "fasteners out");
+        assertThat(run("job", "close").exit()).isEqualTo(Exit.BLOCKED);
+        for (String question : List.of("show", "plan", "build", "order", "places", "book", "list")) {
+            assertThat(run("job", question, "--json").out()).as(question).startsWith(question.equals("book") || question.equals("list") ? "[" : "{");
+        }
+        assertThat(done("note", "as JSON", "--json")).startsWith("{").contains("\"entries\"", "\"kind\" : \"note\"");
+    }
+}
