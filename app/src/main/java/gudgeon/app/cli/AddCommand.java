@@ -22,7 +22,10 @@ import picocli.CommandLine.Option;
             "2:Wrong usage",
             "4:The program or the machine failed"
         },
-        footer = {"", "Example: gudgeon add --joint \"Bracket bolts\" --between \"bracket, block\" --fasteners \"2 x M8x25\""})
+        footer = {
+            "",
+            "Example: gudgeon add --joint \"Bracket bolts\" --between \"bracket, block\" --fasteners \"2 x M8x25\""
+        })
 final class AddCommand implements Callable<Integer> {
     private final Screen screen;
 
@@ -32,19 +35,39 @@ final class AddCommand implements Callable<Integer> {
     @Option(names = "--joint", paramLabel = "NAME", defaultValue = "", description = "Name of the new joint.")
     private String joint = "";
 
-    @Option(names = "--part", paramLabel = "NAME", defaultValue = "", description = "Name of a new part; it comes with what holds it.")
+    @Option(
+            names = "--part",
+            paramLabel = "NAME",
+            defaultValue = "",
+            description = "Name of a new part; it comes with what holds it.")
     private String part = "";
 
-    @Option(names = "--correct", paramLabel = "JOINT", defaultValue = "", description = "Joint to put right; what is not given stays.")
+    @Option(
+            names = "--correct",
+            paramLabel = "JOINT",
+            defaultValue = "",
+            description = "Joint to put right; what is not given stays.")
     private String correct = "";
 
-    @Option(names = "--name", paramLabel = "NAME", defaultValue = "", description = "Its name from now on, with --correct.")
+    @Option(
+            names = "--name",
+            paramLabel = "NAME",
+            defaultValue = "",
+            description = "Its name from now on, with --correct.")
     private String name = "";
 
-    @Option(names = "--between", paramLabel = "PARTS", defaultValue = "", description = "Parts it joins, parted by commas; for a new part, what it sits on.")
+    @Option(
+            names = "--between",
+            paramLabel = "PARTS",
+            defaultValue = "",
+            description = "Parts it joins, parted by commas; for a new part, what it sits on.")
     private String between = "";
 
-    @Option(names = "--fasteners", paramLabel = "TEXT", defaultValue = "", description = "As one says it: 4 x M8x25; or a kind without: slide.")
+    @Option(
+            names = "--fasteners",
+            paramLabel = "TEXT",
+            defaultValue = "",
+            description = "As one says it: 4 x M8x25; or a kind without: slide.")
     private String fasteners = "";
 
     @Option(names = "--mass", paramLabel = "MASS", defaultValue = "", description = "Mass of a new part: 0.4 kg.")
@@ -56,7 +79,8 @@ final class AddCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        long given = Stream.of(joint, part, correct).filter(text -> !text.isEmpty()).count();
+        long given =
+                Stream.of(joint, part, correct).filter(text -> !text.isEmpty()).count();
         if (given != 1) {
             throw options.wrong("one of --joint, --part and --correct says what is added or put right");
         }

@@ -37,7 +37,11 @@ final class BagCommand implements Callable<Integer> {
     @Option(names = "--to", paramLabel = "PLACE", defaultValue = "", description = "Where it lies.")
     private String to = "";
 
-    @Option(names = "--count", paramLabel = "N", defaultValue = "-1", description = "Fasteners counted. Default: as the file says.")
+    @Option(
+            names = "--count",
+            paramLabel = "N",
+            defaultValue = "-1",
+            description = "Fasteners counted. Default: as the file says.")
     private int count = -1;
 
     @Option(names = "--opened", paramLabel = "WHY", defaultValue = "", description = "Somebody was at it.")

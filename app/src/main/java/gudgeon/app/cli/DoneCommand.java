@@ -31,7 +31,11 @@ final class DoneCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "WHAT", description = "Joint or preparation: its id, or its name in quotes.")
     private String operation = "";
 
-    @Option(names = "--count", paramLabel = "N", defaultValue = "-1", description = "Fasteners counted. Default: as the file says.")
+    @Option(
+            names = "--count",
+            paramLabel = "N",
+            defaultValue = "-1",
+            description = "Fasteners counted. Default: as the file says.")
     private int count = -1;
 
     @Option(names = "--bag", paramLabel = "BAG", defaultValue = "", description = "Bag the fasteners went into.")
@@ -50,6 +54,7 @@ final class DoneCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         return new JobRun(screen, options)
-                .say(new StepDone(operation, count < 0 ? OptionalInt.empty() : OptionalInt.of(count), bag, minutes, cut));
+                .say(new StepDone(
+                        operation, count < 0 ? OptionalInt.empty() : OptionalInt.of(count), bag, minutes, cut));
     }
 }

@@ -26,10 +26,16 @@ final class FieldText {
             case CHANGED_MEANWHILE -> "somebody changed it in the meantime; look again:" + given;
             case TURNED_ALREADY -> "an angle is never turned twice: " + String.join(", ", problem.near());
             case NOT_YET -> given.strip() + " comes after " + String.join(", ", problem.near());
-            case LACKS -> given.strip() + " lacks something: "
-                    + String.join(", ", problem.near()).toLowerCase(Locale.ROOT).replace('_', ' ');
-            case NOT_BALANCED -> "does not balance: " + problem.given() + ", "
-                    + String.join(", ", problem.near()).toLowerCase(Locale.ROOT).replace('_', ' ');
+            case LACKS ->
+                given.strip() + " lacks something: "
+                        + String.join(", ", problem.near())
+                                .toLowerCase(Locale.ROOT)
+                                .replace('_', ' ');
+            case NOT_BALANCED ->
+                "does not balance: " + problem.given() + ", "
+                        + String.join(", ", problem.near())
+                                .toLowerCase(Locale.ROOT)
+                                .replace('_', ' ');
         };
     }
 }

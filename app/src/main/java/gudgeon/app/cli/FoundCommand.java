@@ -34,10 +34,17 @@ final class FoundCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "JOINT", description = "Joint: its id, or its name in quotes.")
     private String joint = "";
 
-    @Option(names = "--count", paramLabel = "N", defaultValue = "-1", description = "Fasteners counted. Default: as the file says.")
+    @Option(
+            names = "--count",
+            paramLabel = "N",
+            defaultValue = "-1",
+            description = "Fasteners counted. Default: as the file says.")
     private int count = -1;
 
-    @Option(names = "--piece", paramLabel = "N,THREAD,LENGTH,WHERE", description = "Some that are alike: how many, thread, length in mm, where; again for more.")
+    @Option(
+            names = "--piece",
+            paramLabel = "N,THREAD,LENGTH,WHERE",
+            description = "Some that are alike: how many, thread, length in mm, where; again for more.")
     private List<String> pieces = new ArrayList<>();
 
     @Option(names = "--bag", paramLabel = "BAG", defaultValue = "", description = "Bag they went into.")
@@ -57,13 +64,16 @@ final class FoundCommand implements Callable<Integer> {
     public Integer call() {
         List<Strip.Piece> found = pieces.stream().map(this::piece).toList();
         return new JobRun(screen, options)
-                .say(new CountFound(joint, count < 0 ? OptionalInt.empty() : OptionalInt.of(count), found, bag, differs, instead));
+                .say(new CountFound(
+                        joint, count < 0 ? OptionalInt.empty() : OptionalInt.of(count), found, bag, differs, instead));
     }
 
     private Strip.Piece piece(String text) {
         String[] words = (text + ",,,").split(",", -1);
         try {
-            double length = words[2].isBlank() ? 0 : Double.parseDouble(words[2].replace("mm", "").strip());
+            double length = words[2].isBlank()
+                    ? 0
+                    : Double.parseDouble(words[2].replace("mm", "").strip());
             return new Strip.Piece(Integer.parseInt(words[0].strip()), words[1].strip(), length, words[3].strip());
         } catch (IllegalArgumentException e) {
             throw options.wrong("--piece '" + text + "' cannot be read. Maybe --piece \"1,M8x1.25,45,front left\"?");

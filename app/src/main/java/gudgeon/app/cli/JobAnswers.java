@@ -98,10 +98,10 @@ final class JobAnswers {
             return asJson(order);
         }
         new OrderText(screen).summary(job.engine(), order.list());
-        order.spoilt().forEach(spend ->
-                layout.line("  spoilt: " + spend.count() + " × " + spend.spec()));
-        order.ordered().forEach((spec, count) -> layout.line("  ordered: " + count + " × " + spec + ", arrived "
-                + order.received().getOrDefault(spec, 0)));
+        order.spoilt().forEach(spend -> layout.line("  spoilt: " + spend.count() + " × " + spend.spec()));
+        order.ordered()
+                .forEach((spec, count) -> layout.line("  ordered: " + count + " × " + spec + ", arrived "
+                        + order.received().getOrDefault(spec, 0)));
         return Exit.DONE;
     }
 
@@ -118,8 +118,9 @@ final class JobAnswers {
             }
             layout.hanging("  bag " + bag.bag() + "  ", 8, Figures.list(contents) + place(bag.place()));
         });
-        places.parts().forEach(part -> layout.line("  " + names.any(part.part()) + place(part.place())
-                + (part.marked().isEmpty() ? "" : ", marked " + part.marked())));
+        places.parts()
+                .forEach(part -> layout.line("  " + names.any(part.part()) + place(part.place())
+                        + (part.marked().isEmpty() ? "" : ", marked " + part.marked())));
         places.unbagged().forEach(joint -> layout.line("  in no bag: fasteners of " + names.any(joint)));
         layout.line("  next bag: " + places.nextBag());
         return Exit.DONE;
@@ -135,20 +136,24 @@ final class JobAnswers {
             return ledgers.isBalanced() ? Exit.DONE : Exit.BLOCKED;
         }
         layout.heading("Fasteners");
-        ledgers.fasteners().forEach(hole -> layout.line(String.format(
-                Locale.ROOT,
-                "  %-40s out %3d   in %3d%s",
-                names.any(hole.joint()),
-                hole.out(),
-                hole.in(),
-                hole.bag().isEmpty() ? "" : "   bag " + hole.bag())));
-        ledgers.rags().forEach(rag -> layout.line("  rags, " + rag.where() + ": in " + rag.in() + ", out " + rag.out()));
-        ledgers.litres().forEach(litres -> layout.line("  " + names.any(litres.circuit()) + ": out "
-                + Figures.volume(litres.drained()) + ", in " + Figures.volume(litres.filled())));
+        ledgers.fasteners()
+                .forEach(hole -> layout.line(String.format(
+                        Locale.ROOT,
+                        "  %-40s out %3d   in %3d%s",
+                        names.any(hole.joint()),
+                        hole.out(),
+                        hole.in(),
+                        hole.bag().isEmpty() ? "" : "   bag " + hole.bag())));
+        ledgers.rags()
+                .forEach(rag -> layout.line("  rags, " + rag.where() + ": in " + rag.in() + ", out " + rag.out()));
+        ledgers.litres()
+                .forEach(litres -> layout.line("  " + names.any(litres.circuit()) + ": out "
+                        + Figures.volume(litres.drained()) + ", in " + Figures.volume(litres.filled())));
         layout.heading(ledgers.isBalanced() ? "Everything balances" : "Not yet: what is missing");
-        ledgers.missing().forEach(missing -> layout.line("  "
-                + missing.sort().name().toLowerCase(Locale.ROOT).replace('_', ' ') + ": "
-                + names.any(missing.about())));
+        ledgers.missing()
+                .forEach(missing -> layout.line("  "
+                        + missing.sort().name().toLowerCase(Locale.ROOT).replace('_', ' ') + ": "
+                        + names.any(missing.about())));
         return ledgers.isBalanced() ? Exit.DONE : Exit.BLOCKED;
     }
 
@@ -166,7 +171,10 @@ final class JobAnswers {
         EntryWords words = new EntryWords(job.engine());
         for (JobState.Told told : history) {
             String lead = String.format(
-                    Locale.ROOT, "%4d  %tF %<tR  ", told.entry().seq(), told.entry().stamp().at());
+                    Locale.ROOT,
+                    "%4d  %tF %<tR  ",
+                    told.entry().seq(),
+                    told.entry().stamp().at());
             layout.hanging(lead, 6, (told.counts() ? "" : "struck through: ") + words.of(told.entry()));
             layout.paragraph(6, told.entry().id().toString(), Ink.SOFT);
         }

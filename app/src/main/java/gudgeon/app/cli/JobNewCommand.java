@@ -43,7 +43,8 @@ final class JobNewCommand implements Callable<Integer> {
             paramLabel = "ENGINE",
             arity = "0..1",
             defaultValue = "",
-            description = "A shipped engine, or an engine file. Without it: nearly nothing, to be filled while stripping.")
+            description =
+                    "A shipped engine, or an engine file. Without it: nearly nothing, to be filled while stripping.")
     private String engine = "";
 
     @Option(

@@ -39,13 +39,15 @@ final class JobRun {
                     ? List.of(options.job())
                     : ids.stream().filter(id -> id.startsWith(options.job())).toList();
             if (meant.size() == 1) {
-                return then.applyAsInt(workshop, workshop.findJob(meant.getFirst()).orElseThrow());
+                return then.applyAsInt(
+                        workshop, workshop.findJob(meant.getFirst()).orElseThrow());
             }
             if (ids.isEmpty()) {
                 screen.err().println("gudgeon: there is no job yet. Maybe: gudgeon job new wren-160 --reach head?");
             } else if (meant.isEmpty()) {
-                screen.err().println("gudgeon: no job is called '" + options.job() + "'. There are: "
-                        + String.join(", ", ids));
+                screen.err()
+                        .println("gudgeon: no job is called '" + options.job() + "'. There are: "
+                                + String.join(", ", ids));
             } else {
                 screen.err().println("gudgeon: which job? Maybe --job " + String.join(", or --job ", meant) + "?");
             }

@@ -90,7 +90,8 @@ final class JobText {
         steps.notes(step).forEach(note -> layout.paragraph(4, note, Ink.SOFT));
         List<String> falling = Watch.falling(job, step);
         if (!falling.isEmpty()) {
-            layout.paragraph(4, "Mark first, or it is lost where it was: " + Figures.list(names.parts(falling)), Ink.STRONG);
+            layout.paragraph(
+                    4, "Mark first, or it is lost where it was: " + Figures.list(names.parts(falling)), Ink.STRONG);
         }
         layout.line(
                 step.kind() == StripPlan.Kind.LIFT
@@ -141,10 +142,14 @@ final class JobText {
         layout.heading(job.name());
         layout.line("  " + stage(line.stage()) + "; " + Figures.count(line.stepsDone(), "step") + " done, "
                 + line.stepsLeft() + " left, " + Figures.time(line.secondsLeft()));
-        line.waits().forEach(wait -> layout.line("  waits: "
-                + wait.sort().name().toLowerCase(Locale.ROOT).replace('_', ' ') + ", " + names.any(wait.about())));
-        Watch.tags(job).forEach(tag -> layout.line("  hang on the key: "
-                + tag.sort().name().toLowerCase(Locale.ROOT).replace('_', ' ') + ", " + names.any(tag.about())));
+        line.waits()
+                .forEach(wait -> layout.line("  waits: "
+                        + wait.sort().name().toLowerCase(Locale.ROOT).replace('_', ' ') + ", "
+                        + names.any(wait.about())));
+        Watch.tags(job)
+                .forEach(tag -> layout.line("  hang on the key: "
+                        + tag.sort().name().toLowerCase(Locale.ROOT).replace('_', ' ') + ", "
+                        + names.any(tag.about())));
     }
 
     static String stage(Job.Stage stage) {

@@ -13,12 +13,7 @@ import picocli.CommandLine.Mixin;
         sortOptions = false,
         header = "Tells the next step of a job, with its cautions first.",
         exitCodeListHeading = "%nExit codes:%n",
-        exitCodeList = {
-            "0:Done",
-            "1:There is no such job",
-            "2:Wrong usage",
-            "4:The program or the machine failed"
-        },
+        exitCodeList = {"0:Done", "1:There is no such job", "2:Wrong usage", "4:The program or the machine failed"},
         footer = {"", "Example: gudgeon next --job barn"})
 final class NextCommand implements Callable<Integer> {
     private final Screen screen;

@@ -36,7 +36,11 @@ final class NoteCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "TEXT", description = "The note.")
     private String text = "";
 
-    @Option(names = "--about", paramLabel = "THING", split = ",", description = "Part or joint it is about; again for more.")
+    @Option(
+            names = "--about",
+            paramLabel = "THING",
+            split = ",",
+            description = "Part or joint it is about; again for more.")
     private List<String> about = new ArrayList<>();
 
     NoteCommand(Screen screen) {
@@ -57,8 +61,9 @@ final class NoteCommand implements Callable<Integer> {
     private List<Ref> refs(Job job) {
         return about.stream()
                 .map(id -> new Ref(
-                        job.engine().findPart(id).isPresent() || job.engine().findJoint(id).isEmpty()
-                                        && job.engine().findReady(id).isEmpty()
+                        job.engine().findPart(id).isPresent()
+                                        || job.engine().findJoint(id).isEmpty()
+                                                && job.engine().findReady(id).isEmpty()
                                 ? Ref.Sort.PART
                                 : Ref.Sort.JOINT,
                         id))

@@ -29,7 +29,12 @@ final class OffCommand implements Callable<Integer> {
     @Mixin
     private JobOptions options = new JobOptions();
 
-    @Parameters(index = "0", paramLabel = "PART", arity = "1..*", split = ",", description = "Parts, ids or names, parted by commas.")
+    @Parameters(
+            index = "0",
+            paramLabel = "PART",
+            arity = "1..*",
+            split = ",",
+            description = "Parts, ids or names, parted by commas.")
     private List<String> parts = new ArrayList<>();
 
     @Option(names = "--to", paramLabel = "PLACE", defaultValue = "", description = "Where they lie.")

@@ -40,7 +40,11 @@ final class PhotoCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "FILE", description = "JPEG, PNG or WebP, up to 12 MB.")
     private String file = "";
 
-    @Option(names = "--about", paramLabel = "THING", split = ",", description = "Part or joint it is about; again for more.")
+    @Option(
+            names = "--about",
+            paramLabel = "THING",
+            split = ",",
+            description = "Part or joint it is about; again for more.")
     private List<String> about = new ArrayList<>();
 
     @Option(names = "--caption", paramLabel = "TEXT", defaultValue = "", description = "What it shows.")
@@ -55,8 +59,8 @@ final class PhotoCommand implements Callable<Integer> {
         byte[] bytes = bytes();
         return new JobRun(screen, options).onJob((workshop, job) -> {
             JobRun run = new JobRun(screen, options);
-            return run.told(new PhotoTaken(bytes, caption, refs(job), -1, -1)
-                    .note(workshop, job, run.who(), Optional.empty()));
+            return run.told(
+                    new PhotoTaken(bytes, caption, refs(job), -1, -1).note(workshop, job, run.who(), Optional.empty()));
         });
     }
 
@@ -71,8 +75,9 @@ final class PhotoCommand implements Callable<Integer> {
     private List<Ref> refs(Job job) {
         return about.stream()
                 .map(id -> new Ref(
-                        job.engine().findPart(id).isPresent() || job.engine().findJoint(id).isEmpty()
-                                        && job.engine().findReady(id).isEmpty()
+                        job.engine().findPart(id).isPresent()
+                                        || job.engine().findJoint(id).isEmpty()
+                                                && job.engine().findReady(id).isEmpty()
                                 ? Ref.Sort.PART
                                 : Ref.Sort.JOINT,
                         id))

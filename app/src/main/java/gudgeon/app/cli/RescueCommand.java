@@ -33,16 +33,27 @@ final class RescueCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "JOINT", description = "Joint: its id, or its name in quotes.")
     private String joint = "";
 
-    @Parameters(index = "1", paramLabel = "RUNG", description = "What was tried: an id of the ladder, or your own words.")
+    @Parameters(
+            index = "1",
+            paramLabel = "RUNG",
+            description = "What was tried: an id of the ladder, or your own words.")
     private String rung = "";
 
-    @Option(names = "--fastener", paramLabel = "N", split = ",", description = "Which: its number in the joint; again for more.")
+    @Option(
+            names = "--fastener",
+            paramLabel = "N",
+            split = ",",
+            description = "Which: its number in the joint; again for more.")
     private List<String> fasteners = new ArrayList<>();
 
     @Option(names = "--minutes", paramLabel = "N", defaultValue = "0", description = "How long it took.")
     private double minutes = 0;
 
-    @Option(names = "--outcome", paramLabel = "OUTCOME", defaultValue = "NO", description = "One of ${COMPLETION-CANDIDATES}.")
+    @Option(
+            names = "--outcome",
+            paramLabel = "OUTCOME",
+            defaultValue = "NO",
+            description = "One of ${COMPLETION-CANDIDATES}.")
     private Fault.Outcome outcome = Fault.Outcome.NO;
 
     RescueCommand(Screen screen) {

@@ -30,7 +30,12 @@ final class TellCommand implements Callable<Integer> {
     @Mixin
     private JobOptions options = new JobOptions();
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "KIND", defaultValue = "", description = "Kind of entry; without it, all kinds are listed.")
+    @Parameters(
+            index = "0",
+            arity = "0..1",
+            paramLabel = "KIND",
+            defaultValue = "",
+            description = "Kind of entry; without it, all kinds are listed.")
     private String kind = "";
 
     @Parameters(index = "1..*", arity = "0..*", paramLabel = "FIELD=VALUE", description = "Its fields.")
@@ -43,8 +48,9 @@ final class TellCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (kind.isEmpty()) {
-            Tell.kinds().forEach(known ->
-                    screen.out().println("  " + known + ": " + String.join(", ", Tell.fieldsOf(known))));
+            Tell.kinds()
+                    .forEach(known ->
+                            screen.out().println("  " + known + ": " + String.join(", ", Tell.fieldsOf(known))));
             return Exit.DONE;
         }
         Map<String, String> values = new LinkedHashMap<>();

@@ -36,7 +36,11 @@ final class TogetherCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "STEP", description = "Id of the step, from gudgeon job build.")
     private String step = "";
 
-    @Option(names = "--fastener", paramLabel = "N", split = ",", description = "Which: its number in the joint; again for more.")
+    @Option(
+            names = "--fastener",
+            paramLabel = "N",
+            split = ",",
+            description = "Which: its number in the joint; again for more.")
     private List<String> fasteners = new ArrayList<>();
 
     @Option(names = "--broken-off", description = "The stage was broken off.")

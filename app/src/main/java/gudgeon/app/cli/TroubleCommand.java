@@ -41,7 +41,11 @@ final class TroubleCommand implements Callable<Integer> {
     @Parameters(index = "1", paramLabel = "KIND", description = "One of ${COMPLETION-CANDIDATES}.")
     private Fault.Kind kind = Fault.Kind.SEIZED;
 
-    @Option(names = "--fastener", paramLabel = "N", split = ",", description = "Which: its number in the joint; again for more.")
+    @Option(
+            names = "--fastener",
+            paramLabel = "N",
+            split = ",",
+            description = "Which: its number in the joint; again for more.")
     private List<String> fasteners = new ArrayList<>();
 
     @Option(names = "--note", paramLabel = "TEXT", defaultValue = "", description = "A word on it.")

@@ -28,7 +28,11 @@ final class UndoCommand implements Callable<Integer> {
     @Mixin
     private JobOptions options = new JobOptions();
 
-    @Option(names = "--entry", paramLabel = "ID", defaultValue = "", description = "Id of the entry, from gudgeon job book. A withdrawal can be withdrawn.")
+    @Option(
+            names = "--entry",
+            paramLabel = "ID",
+            defaultValue = "",
+            description = "Id of the entry, from gudgeon job book. A withdrawal can be withdrawn.")
     private String entry = "";
 
     @Option(names = "--why", paramLabel = "TEXT", defaultValue = "", description = "A word on it.")

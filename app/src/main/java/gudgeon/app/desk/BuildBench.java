@@ -57,11 +57,12 @@ public final class BuildBench {
                 steps.add(new BuildRequest.Step(kind, act.operation(), List.of()));
             } else {
                 engine.findReady(act.operation())
-                        .ifPresent(ready -> steps.add(new BuildRequest.Step(
-                                StripPlan.Kind.of(ready.kind()), ready.id(), List.of())));
+                        .ifPresent(ready -> steps.add(
+                                new BuildRequest.Step(StripPlan.Kind.of(ready.kind()), ready.id(), List.of())));
             }
         }
-        return new BuildRequest(steps, job.ways(), missing(facts), facts.setting().confirmed());
+        return new BuildRequest(
+                steps, job.ways(), missing(facts), facts.setting().confirmed());
     }
 
     /** What is on order and has not come is not in hand. */
@@ -130,7 +131,8 @@ public final class BuildBench {
         if (tightening == null || tightening.fasteners().isEmpty()) {
             return Optional.empty();
         }
-        Facts.Tightened joint = job.facts().built().joints().get(operation.subject().ref());
+        Facts.Tightened joint =
+                job.facts().built().joints().get(operation.subject().ref());
         Facts.Stage stage = joint == null
                 ? Facts.Stage.UNTOUCHED
                 : joint.stages().getOrDefault(tightening.stage(), Facts.Stage.UNTOUCHED);

@@ -37,8 +37,8 @@ public record BuildQuestion(StripQuestion.Reply.Planned strip, List<String> miss
     /** The way back, or which words mean nothing. */
     public Reply ask() {
         Engine engine = strip.engine();
-        BuildRequest whole = BuildRequest.after(strip.plan(), strip.request().means().ways())
-                .withEarlier(earlier());
+        BuildRequest whole =
+                BuildRequest.after(strip.plan(), strip.request().means().ways()).withEarlier(earlier());
         NameSearch names = new NameSearch(engine);
         List<String> features = names.features(confirmed);
         List<String> known = missing.isEmpty() ? List.of() : specifications(BuildPlanner.plan(engine, whole));
@@ -51,8 +51,7 @@ public record BuildQuestion(StripQuestion.Reply.Planned strip, List<String> miss
     }
 
     private List<BuildRequest.Step> earlier() {
-        return Stream.concat(
-                        strip.request().done().stream(), strip.request().undone().stream())
+        return Stream.concat(strip.request().done().stream(), strip.request().undone().stream())
                 .map(id -> new BuildRequest.Step(kind(id), id, List.of()))
                 .toList();
     }

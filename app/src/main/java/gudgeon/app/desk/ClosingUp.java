@@ -87,15 +87,18 @@ public record ClosingUp(List<Hole> fasteners, List<Rags> rags, List<Filled> litr
         bags(job, missing);
         Facts facts = job.facts();
         facts.stripped().away().keySet().forEach(part -> missing.add(new Missing(Missing.Sort.PART_AWAY, part, 0, 1)));
-        facts.ledger().covered().keySet().forEach(opening -> missing.add(new Missing(Missing.Sort.COVERED, opening, 0, 1)));
+        facts.ledger()
+                .covered()
+                .keySet()
+                .forEach(opening -> missing.add(new Missing(Missing.Sort.COVERED, opening, 0, 1)));
         List<Rags> rags = rags(facts, missing);
         List<Filled> litres = litres(job, missing);
         facts.kept().aids().keySet().forEach(aid -> missing.add(new Missing(Missing.Sort.STILL_FITTED, aid, 0, 1)));
         stepsLeft(job, missing);
         facts.findings().troubles().stream()
                 .filter(trouble -> !trouble.solved())
-                .forEach(trouble ->
-                        missing.add(new Missing(Missing.Sort.TROUBLE, trouble.trouble().joint(), 0, 1)));
+                .forEach(trouble -> missing.add(
+                        new Missing(Missing.Sort.TROUBLE, trouble.trouble().joint(), 0, 1)));
         return new ClosingUp(holes, rags, litres, missing);
     }
 
@@ -111,8 +114,7 @@ public record ClosingUp(List<Hole> fasteners, List<Rags> rags, List<Filled> litr
             int out = job.fasteners(act.operation());
             boolean open = facts.stripped().open().contains(act.operation());
             Facts.FoundJoint found = facts.findings().joints().get(act.operation());
-            holes.add(new Hole(
-                    act.operation(), byFile, out, open ? 0 : out, found == null ? "" : found.bag()));
+            holes.add(new Hole(act.operation(), byFile, out, open ? 0 : out, found == null ? "" : found.bag()));
             if (open) {
                 missing.add(new Missing(Missing.Sort.FASTENERS_OUT, act.operation(), out, 0));
             }
@@ -197,12 +199,13 @@ public record ClosingUp(List<Hole> fasteners, List<Rags> rags, List<Filled> litr
         @Override
         public Telling tell(Job job) {
             List<FieldProblem> problems = new ArrayList<>(Checks.text("note", note));
-            of(job).missing().forEach(missing -> problems.add(new FieldProblem(
-                    "ledger",
-                    FieldProblem.Kind.NOT_BALANCED,
-                    missing.about(),
-                    List.of(missing.sort().name()),
-                    "")));
+            of(job).missing()
+                    .forEach(missing -> problems.add(new FieldProblem(
+                            "ledger",
+                            FieldProblem.Kind.NOT_BALANCED,
+                            missing.about(),
+                            List.of(missing.sort().name()),
+                            "")));
             if (job.facts().built().signed().contains(CHECK)) {
                 problems.add(FieldProblem.of("ledger", FieldProblem.Kind.ALREADY_DONE, ""));
             }

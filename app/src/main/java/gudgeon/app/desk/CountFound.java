@@ -21,12 +21,7 @@ import java.util.UUID;
  * @param insteadOfLast whether the last count was wrong and no longer counts; otherwise both are kept
  */
 public record CountFound(
-        String joint,
-        OptionalInt count,
-        List<Strip.Piece> pieces,
-        String bag,
-        String differs,
-        boolean insteadOfLast)
+        String joint, OptionalInt count, List<Strip.Piece> pieces, String bag, String differs, boolean insteadOfLast)
         implements Deed {
     public CountFound {
         pieces = List.copyOf(pieces);

@@ -33,12 +33,14 @@ final class FastenerWords {
             Map.entry("20", "2.5"),
             Map.entry("22", "2.5"),
             Map.entry("24", "3")));
-    private static final Pattern COUNT = Pattern.compile("^([0-9]{1,3})\\s*(?:x|×|\\*)?\\s+|^([0-9]{1,3})\\s*(?:x|×|\\*)\\s*");
+    private static final Pattern COUNT =
+            Pattern.compile("^([0-9]{1,3})\\s*(?:x|×|\\*)?\\s+|^([0-9]{1,3})\\s*(?:x|×|\\*)\\s*");
     private static final Pattern THREAD = Pattern.compile(
             "\\bm([0-9]{1,2})(?:\\s*(?:x|×)\\s*([0-9.]{1,5}))?(?:\\s*(?:x|×)\\s*([0-9.]{1,5}))?(?:\\s*mm)?\\b");
-    private static final Pattern HEAD = Pattern.compile("\\b(hexagon socket|hexagon|lobe socket|lobe|twelve-point)?\\s*([0-9]{1,2})\\s*mm\\b");
-    private static final List<String> JOINT_KINDS =
-            List.of("hose clip", "union nut", "banjo", "press fit", "snap", "sealant", "plug", "clamp", "slide", "belt");
+    private static final Pattern HEAD =
+            Pattern.compile("\\b(hexagon socket|hexagon|lobe socket|lobe|twelve-point)?\\s*([0-9]{1,2})\\s*mm\\b");
+    private static final List<String> JOINT_KINDS = List.of(
+            "hose clip", "union nut", "banjo", "press fit", "snap", "sealant", "plug", "clamp", "slide", "belt");
 
     private FastenerWords() {}
 

@@ -22,7 +22,8 @@ public record FastenersTurned(String step, List<String> fasteners) implements De
     public Telling tell(Job job) {
         BuildBench bench = new BuildBench(job);
         Optional<BuildPlan.Operation> found = bench.find(step);
-        BuildPlan.Tightening tightening = found.map(BuildPlan.Operation::tightening).orElse(null);
+        BuildPlan.Tightening tightening =
+                found.map(BuildPlan.Operation::tightening).orElse(null);
         if (found.isEmpty() || tightening == null || tightening.stage() == 0) {
             return Telling.wrong(FieldProblem.of("step", FieldProblem.Kind.UNKNOWN, Checks.shortened(step)));
         }
@@ -36,7 +37,8 @@ public record FastenersTurned(String step, List<String> fasteners) implements De
         BuildBench.Turning turning = bench.turning(operation).orElseThrow();
         boolean angle = tightening.angle() != null;
         if (angle && turned.stream().anyMatch(turning.leave()::contains)) {
-            List<String> twice = turned.stream().filter(turning.leave()::contains).toList();
+            List<String> twice =
+                    turned.stream().filter(turning.leave()::contains).toList();
             problems.add(new FieldProblem("fasteners", FieldProblem.Kind.TURNED_ALREADY, step, twice, ""));
         }
         if (!problems.isEmpty()) {

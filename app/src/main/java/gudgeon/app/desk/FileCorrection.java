@@ -43,7 +43,8 @@ final class FileCorrection {
 
     /** Something stands at a path now, whatever stood there. */
     void put(String path, String yaml) {
-        patches.add(new Setup.Patch(path, EngineText.at(job.ownEngine().text(), path).orElse(""), yaml));
+        patches.add(new Setup.Patch(
+                path, EngineText.at(job.ownEngine().text(), path).orElse(""), yaml));
     }
 
     /** Parts named in a field, several parted by commas, lines, "to" or "and". */
@@ -80,7 +81,8 @@ final class FileCorrection {
 
     /** An id for something new, from its name. */
     String freeId(String name) {
-        String plain = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^[-0-9]+|-+$", "");
+        String plain =
+                name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^[-0-9]+|-+$", "");
         String stem = plain.isEmpty() ? "new" : plain.substring(0, Math.min(plain.length(), 50));
         String free = stem;
         for (int n = 2; isTaken(free); n++) {
@@ -93,7 +95,8 @@ final class FileCorrection {
         return job.engine().findPart(id).isPresent()
                 || job.engine().findJoint(id).isPresent()
                 || job.engine().findReady(id).isPresent()
-                || job.engine().rules().checks().stream().anyMatch(check -> check.id().equals(id))
+                || job.engine().rules().checks().stream()
+                        .anyMatch(check -> check.id().equals(id))
                 || EngineText.at(job.ownEngine().text(), "joints/" + id).isPresent()
                 || EngineText.at(job.ownEngine().text(), "parts/" + id).isPresent();
     }
@@ -119,7 +122,9 @@ final class FileCorrection {
         EngineText.Corrected corrected = EngineText.correct(job.ownEngine().text(), patches);
         if (!corrected.refused().isEmpty()) {
             return Deed.Telling.wrong(FieldProblem.of(
-                    "name", FieldProblem.Kind.CHANGED_MEANWHILE, corrected.refused().getFirst().path()));
+                    "name",
+                    FieldProblem.Kind.CHANGED_MEANWHILE,
+                    corrected.refused().getFirst().path()));
         }
         return switch (job.plans().reading(job.id(), corrected.text())) {
             case Reading.Sound sound -> Deed.Telling.facts(new Setup.EngineCorrected(patches));

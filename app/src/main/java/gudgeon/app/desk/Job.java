@@ -153,7 +153,9 @@ public final class Job {
                         known(target.off(), part -> file.findPart(part).isPresent()),
                         known(target.aside(), part -> file.findPart(part).isPresent()),
                         known(target.open(), joint -> file.findJoint(joint).isPresent()),
-                        known(target.measure(), feature -> file.findFeature(feature).isPresent())),
+                        known(
+                                target.measure(),
+                                feature -> file.findFeature(feature).isPresent())),
                 undone,
                 done,
                 willNotCome,
@@ -162,9 +164,7 @@ public final class Job {
     }
 
     private Optional<StripRequest.Underway> underway(List<String> away) {
-        return facts().stripped().acts().isEmpty()
-                ? Optional.empty()
-                : Optional.of(new StripRequest.Underway(away));
+        return facts().stripped().acts().isEmpty() ? Optional.empty() : Optional.of(new StripRequest.Underway(away));
     }
 
     private static List<String> known(List<String> ids, java.util.function.Predicate<String> there) {
@@ -234,9 +234,7 @@ public final class Job {
     /** How many fasteners a joint has by the file, or by the last count when one was made. */
     public int fasteners(String joint) {
         Facts.FoundJoint found = facts().findings().joints().get(joint);
-        return found == null
-                ? engine().joint(joint).makeup().fasteners().size()
-                : found.count();
+        return found == null ? engine().joint(joint).makeup().fasteners().size() : found.count();
     }
 
     /** Steps done so far in strip and build. */

@@ -74,7 +74,9 @@ public final class JobList {
                     stage,
                     job.stepsDone(),
                     bench.left().size(),
-                    bench.left().stream().mapToLong(step -> step.clock().seconds()).sum(),
+                    bench.left().stream()
+                            .mapToLong(step -> step.clock().seconds())
+                            .sum(),
                     Optional.empty(),
                     bench.findNext().map(step -> step.id()).orElse(""),
                     waits(job));

@@ -50,8 +50,9 @@ public record JobOrder(
                 operations.add(numbered(operation, operations.size() + 1));
             }
         }
-        List<Spend> destroyed =
-                operations.stream().flatMap(operation -> operation.destroys().stream()).toList();
+        List<Spend> destroyed = operations.stream()
+                .flatMap(operation -> operation.destroys().stream())
+                .toList();
         StripPlan.Opening opening = left != null
                 ? left.opening()
                 : new StripPlan.Opening(List.of(), 0, 0, true, 0, 0, OptionalDouble.empty(), List.of());
@@ -99,7 +100,13 @@ public record JobOrder(
             }
             StripPlan.Kind kind = act.cut() ? StripPlan.Kind.CUT : StripPlan.Kind.UNDO;
             operations.add(operation(
-                    number, kind, joint.id(), joint.between(), null, joint.work().zone(), merged(spends)));
+                    number,
+                    kind,
+                    joint.id(),
+                    joint.between(),
+                    null,
+                    joint.work().zone(),
+                    merged(spends)));
         });
         engine.findReady(act.operation()).ifPresent(ready -> operations.add(ready(number, ready)));
     }
@@ -149,15 +156,19 @@ public record JobOrder(
     private static List<Spend> spoilt(Job job) {
         List<Spend> spoilt = new ArrayList<>();
         for (Facts.TroubleSoFar trouble : job.facts().findings().troubles()) {
-            boolean seizedOnly = trouble.trouble().kind() == Fault.Kind.SEIZED
-                    && trouble.outcome() != Fault.Outcome.DRILLED;
-            job.engine().findJoint(trouble.trouble().joint()).filter(joint -> !seizedOnly).ifPresent(joint -> {
-                for (Fastener fastener : fasteners(joint, trouble.trouble().fasteners())) {
-                    if (fastener.once().isEmpty()) {
-                        spoilt.add(new Spend(spec(fastener), 1, OptionalDouble.empty()));
-                    }
-                }
-            });
+            boolean seizedOnly =
+                    trouble.trouble().kind() == Fault.Kind.SEIZED && trouble.outcome() != Fault.Outcome.DRILLED;
+            job.engine()
+                    .findJoint(trouble.trouble().joint())
+                    .filter(joint -> !seizedOnly)
+                    .ifPresent(joint -> {
+                        for (Fastener fastener :
+                                fasteners(joint, trouble.trouble().fasteners())) {
+                            if (fastener.once().isEmpty()) {
+                                spoilt.add(new Spend(spec(fastener), 1, OptionalDouble.empty()));
+                            }
+                        }
+                    });
         }
         return merged(spoilt);
     }

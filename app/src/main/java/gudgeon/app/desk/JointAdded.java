@@ -30,6 +30,7 @@ public record JointAdded(String name, String between, String fasteners) implemen
     }
 
     static String yaml(String name, List<String> parts, String fasteners) {
-        return "name: " + EngineText.quoted(name.strip()) + "\nbetween: [" + String.join(", ", parts) + "]\n" + fasteners;
+        return "name: " + EngineText.quoted(name.strip()) + "\nbetween: [" + String.join(", ", parts) + "]\n"
+                + fasteners;
     }
 }

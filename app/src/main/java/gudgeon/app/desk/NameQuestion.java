@@ -57,6 +57,8 @@ public record NameQuestion(Engine engine, String words) {
     }
 
     private static boolean holds(List<String> names, List<String> wanted) {
-        return names.stream().map(Nearest::plain).anyMatch(name -> wanted.stream().allMatch(name::contains));
+        return names.stream()
+                .map(Nearest::plain)
+                .anyMatch(name -> wanted.stream().allMatch(name::contains));
     }
 }

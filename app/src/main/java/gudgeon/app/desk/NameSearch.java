@@ -32,8 +32,8 @@ final class NameSearch {
     }
 
     List<String> jointsOrReady(List<String> words) {
-        List<Entry> entries = Stream.concat(jointEntries().stream(), readyEntries().stream())
-                .toList();
+        List<Entry> entries =
+                Stream.concat(jointEntries().stream(), readyEntries().stream()).toList();
         return search(UnknownName.Sort.JOINT_OR_READY, words, entries);
     }
 
@@ -69,7 +69,8 @@ final class NameSearch {
 
     /** The words themselves, those that are none of the given ones noted as unknown. */
     List<String> specifications(List<String> words, List<String> known) {
-        List<Entry> entries = known.stream().map(spec -> new Entry(spec, List.of())).toList();
+        List<Entry> entries =
+                known.stream().map(spec -> new Entry(spec, List.of())).toList();
         return search(UnknownName.Sort.SPECIFICATION, words, entries);
     }
 
@@ -132,7 +133,8 @@ final class NameSearch {
         }
         String wanted = Nearest.plain(word);
         List<String> named = entries.stream()
-                .filter(entry -> entry.words().anyMatch(own -> Nearest.plain(own).equals(wanted)))
+                .filter(entry ->
+                        entry.words().anyMatch(own -> Nearest.plain(own).equals(wanted)))
                 .map(Entry::id)
                 .toList();
         return named.size() == 1 ? named : List.of();

@@ -148,8 +148,7 @@ public record OpenJob(String name, Start start, StripQuestion.Goal target, Setup
         Optional<Path> file = ShippedEngines.find(engine);
         if (file.isEmpty()) {
             List<String> near = Nearest.to(engine, ShippedEngines.ids());
-            return new Basis(
-                    "", "", List.of(new FieldProblem("engine", FieldProblem.Kind.UNKNOWN, engine, near, "")));
+            return new Basis("", "", List.of(new FieldProblem("engine", FieldProblem.Kind.UNKNOWN, engine, near, "")));
         }
         String text = text(file.get());
         if (as.isBlank()) {
@@ -158,12 +157,14 @@ public record OpenJob(String name, Start start, StripQuestion.Goal target, Setup
         List<FieldProblem> problems = Checks.name("engine-name", as);
         List<Setup.Patch> renamed = List.of(
                 new Setup.Patch("engine/id", EngineText.at(text, "engine/id").orElse(""), ownId(as)),
-                new Setup.Patch("engine/name", EngineText.at(text, "engine/name").orElse(""), EngineText.quoted(as.strip())));
+                new Setup.Patch(
+                        "engine/name", EngineText.at(text, "engine/name").orElse(""), EngineText.quoted(as.strip())));
         return new Basis(EngineText.correct(text, renamed).text(), engine, problems);
     }
 
     private static String ownId(String name) {
-        String plain = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^[-0-9]+|-+$", "");
+        String plain =
+                name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^[-0-9]+|-+$", "");
         return plain.isEmpty() ? "my-engine" : plain.substring(0, Math.min(plain.length(), 40));
     }
 

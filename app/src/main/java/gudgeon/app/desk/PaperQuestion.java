@@ -17,15 +17,13 @@ import gudgeon.core.ordering.OrderList;
 public record PaperQuestion(Issue issue) {
     /** The strip, to tick off. */
     public byte[] stripCard(StripQuestion.Reply.Planned strip) {
-        return StripCard.pdf(
-                strip.engine(), strip.plan(), strip.request().target(), Cautions.catalogue(), issue);
+        return StripCard.pdf(strip.engine(), strip.plan(), strip.request().target(), Cautions.catalogue(), issue);
     }
 
     /** The way back, to tick off. */
     public byte[] buildSheet(BuildQuestion.Reply.Planned build) {
         StripQuestion.Reply.Planned strip = build.strip();
-        return BuildSheet.pdf(
-                strip.engine(), strip.plan(), build.plan(), subject(strip), Cautions.catalogue(), issue);
+        return BuildSheet.pdf(strip.engine(), strip.plan(), build.plan(), subject(strip), Cautions.catalogue(), issue);
     }
 
     /** The order list, to tick off. */

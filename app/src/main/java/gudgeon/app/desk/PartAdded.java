@@ -33,7 +33,11 @@ public record PartAdded(String name, String mass, String joinedTo, String fasten
             correction.put("parts/" + id, "name: " + EngineText.quoted(name.strip()) + weighs + "\n");
             correction.put(
                     "joints/" + correction.freeId(name + " fixing"),
-                    JointAdded.yaml(name.strip() + " to " + job.engine().part(parts.getFirst()).name(), all, yaml));
+                    JointAdded.yaml(
+                            name.strip() + " to "
+                                    + job.engine().part(parts.getFirst()).name(),
+                            all,
+                            yaml));
         }
         return correction.tell();
     }

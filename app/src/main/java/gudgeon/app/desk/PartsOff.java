@@ -1,7 +1,7 @@
 package gudgeon.app.desk;
 
-import gudgeon.core.book.Keeping;
 import gudgeon.core.book.Body;
+import gudgeon.core.book.Keeping;
 import gudgeon.core.book.Strip;
 import java.util.ArrayList;
 import java.util.List;

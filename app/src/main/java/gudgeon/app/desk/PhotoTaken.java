@@ -35,7 +35,8 @@ public record PhotoTaken(byte[] bytes, String caption, List<Ref> about, double x
         String sha256 = EngineText.sha256(bytes);
         Say say = new Say(new Word.Photo(sha256, caption.strip(), x, y), about);
         if (say.tell(job) instanceof Deed.Telling.Facts) {
-            workshop.store().keep(new EntryStore.Photo(sha256, type.get(), bytes)); // the picture first, then what names it
+            workshop.store()
+                    .keep(new EntryStore.Photo(sha256, type.get(), bytes)); // the picture first, then what names it
         }
         return workshop.note(job, say, who, id);
     }

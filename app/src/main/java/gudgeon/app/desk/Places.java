@@ -26,11 +26,13 @@ public record Places(List<Facts.Bag> bags, List<PartPlace> parts, List<String> u
     public static Places of(Job job) {
         Facts facts = job.facts();
         List<PartPlace> parts = new ArrayList<>();
-        facts.stripped().away().forEach((part, place) -> parts.add(new PartPlace(
-                part,
-                place,
-                facts.stripped().aside().contains(part),
-                facts.kept().marked().getOrDefault(part, ""))));
+        facts.stripped()
+                .away()
+                .forEach((part, place) -> parts.add(new PartPlace(
+                        part,
+                        place,
+                        facts.stripped().aside().contains(part),
+                        facts.kept().marked().getOrDefault(part, ""))));
         List<String> unbagged = facts.stripped().open().stream()
                 .filter(joint -> job.engine().findJoint(joint).isPresent())
                 .filter(joint -> !job.engine().joint(joint).makeup().fasteners().isEmpty())

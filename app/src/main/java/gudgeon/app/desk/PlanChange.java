@@ -133,8 +133,7 @@ public record PlanChange(
     }
 
     private static void add(Map<String, Spend> spends, Spend spend, int count) {
-        spends.merge(
-                spend.spec(), spend, (a, b) -> new Spend(a.spec(), a.count() + count, price(a, b)));
+        spends.merge(spend.spec(), spend, (a, b) -> new Spend(a.spec(), a.count() + count, price(a, b)));
     }
 
     private static OptionalDouble price(Spend a, Spend b) {

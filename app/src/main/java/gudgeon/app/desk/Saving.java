@@ -34,7 +34,8 @@ public final class Saving {
                 throw new IOException("it is a folder");
             }
             Files.createDirectories(folder);
-            Path beside = folder.resolve("." + whole.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+            Path beside = folder.resolve(
+                    "." + whole.getFileName() + "." + ProcessHandle.current().pid() + ".part");
             try {
                 Files.write(beside, bytes);
                 move(beside, whole);

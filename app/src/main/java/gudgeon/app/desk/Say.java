@@ -84,7 +84,8 @@ public record Say(Body body, List<Ref> about) implements Deed {
     }
 
     private IllegalArgumentException mine() {
-        return new IllegalArgumentException("not said like this: " + body.getClass().getSimpleName());
+        return new IllegalArgumentException(
+                "not said like this: " + body.getClass().getSimpleName());
     }
 
     private static String part(NameSearch names, String word) {

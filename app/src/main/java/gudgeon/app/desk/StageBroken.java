@@ -22,7 +22,8 @@ public record StageBroken(String step, boolean certain, List<String> marked) imp
     public Telling tell(Job job) {
         BuildBench bench = new BuildBench(job);
         Optional<BuildPlan.Operation> found = bench.find(step);
-        BuildPlan.Tightening tightening = found.map(BuildPlan.Operation::tightening).orElse(null);
+        BuildPlan.Tightening tightening =
+                found.map(BuildPlan.Operation::tightening).orElse(null);
         if (found.isEmpty() || tightening == null || tightening.stage() == 0) {
             return Telling.wrong(FieldProblem.of("step", FieldProblem.Kind.UNKNOWN, Checks.shortened(step)));
         }
@@ -31,7 +32,8 @@ public record StageBroken(String step, boolean certain, List<String> marked) imp
         }
         String joint = found.get().subject().ref();
         List<FieldProblem> problems = new java.util.ArrayList<>();
-        List<String> had = bench.turning(found.get()).map(BuildBench.Turning::leave).orElse(List.of());
+        List<String> had =
+                bench.turning(found.get()).map(BuildBench.Turning::leave).orElse(List.of());
         List<String> fresh = TroubleMet.fasteners(job.engine(), joint, marked, problems).stream()
                 .filter(fastener -> !had.contains(fastener))
                 .toList();

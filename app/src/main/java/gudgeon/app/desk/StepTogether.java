@@ -68,9 +68,8 @@ public record StepTogether(String step, double minutes, double litres, String no
         BuildPlan.Tightening tightening = operation.tightening();
         switch (operation.kind()) {
             case STAGE, ANGLE -> {
-                List<String> turn = bench.turning(operation)
-                        .map(BuildBench.Turning::turn)
-                        .orElse(List.of());
+                List<String> turn =
+                        bench.turning(operation).map(BuildBench.Turning::turn).orElse(List.of());
                 if (tightening != null && !turn.isEmpty()) {
                     bodies.add(
                             tightening.angle() == null
@@ -82,9 +81,8 @@ public record StepTogether(String step, double minutes, double litres, String no
             case CHECK -> bodies.add(new Build.CheckSigned(ref, note.strip()));
             case SEAL, PLACE, SNUG, TIGHTEN, RESTORE, BLEED, WAIT -> {}
         }
-        List<String> parts = operation.kind() == BuildPlan.Kind.PLACE
-                ? operation.subject().parts()
-                : List.of();
+        List<String> parts =
+                operation.kind() == BuildPlan.Kind.PLACE ? operation.subject().parts() : List.of();
         bodies.add(new Build.StepBuilt(operation.id(), parts, minutes));
         return bodies;
     }

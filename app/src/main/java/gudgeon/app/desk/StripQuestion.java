@@ -128,7 +128,8 @@ public record StripQuestion(Engine engine, Goal goal, Found found, Means means) 
         List<LiftingWay> ways = engine.workplace().waysOfLifting().stream()
                 .filter(way -> way.name().equals(ALONE) || wanted.contains(way.name()))
                 .toList();
-        List<LiftingWay> some = ways.isEmpty() ? engine.workplace().waysOfLifting().subList(0, 1) : ways;
+        List<LiftingWay> some =
+                ways.isEmpty() ? engine.workplace().waysOfLifting().subList(0, 1) : ways;
         return new StripRequest.Means(some, means.worthPerHour(), Math.max(1, means.seconds()) * STATES_PER_SECOND);
     }
 }

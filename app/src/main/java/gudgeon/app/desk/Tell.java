@@ -27,8 +27,8 @@ public record Tell(String kind, Map<String, String> fields, List<Ref> about) imp
 
     @Override
     public Telling tell(Job job) {
-        Class<? extends Body> record = EntryJson.findKind(kind.strip().toLowerCase(Locale.ROOT))
-                .orElse(null);
+        Class<? extends Body> record =
+                EntryJson.findKind(kind.strip().toLowerCase(Locale.ROOT)).orElse(null);
         if (record == null || !canBeTold(record)) {
             List<String> kinds = kinds();
             List<String> near = Nearest.to(kind, kinds);
@@ -39,8 +39,7 @@ public record Tell(String kind, Map<String, String> fields, List<Ref> about) imp
         List<String> known = fieldsOf(record);
         fields.keySet().stream()
                 .filter(field -> !known.contains(field))
-                .forEach(field ->
-                        problems.add(new FieldProblem(field, FieldProblem.Kind.UNKNOWN, field, known, "")));
+                .forEach(field -> problems.add(new FieldProblem(field, FieldProblem.Kind.UNKNOWN, field, known, "")));
         Object[] values = Arrays.stream(record.getRecordComponents())
                 .map(component -> value(component, problems))
                 .toArray();
@@ -57,7 +56,8 @@ public record Tell(String kind, Map<String, String> fields, List<Ref> about) imp
         try {
             return new Say(record.getDeclaredConstructor(types).newInstance(values), about).tell(job);
         } catch (InvocationTargetException e) {
-            String said = String.valueOf(e.getCause() == null ? e.getMessage() : e.getCause().getMessage());
+            String said = String.valueOf(
+                    e.getCause() == null ? e.getMessage() : e.getCause().getMessage());
             return Telling.wrong(new FieldProblem("kind", FieldProblem.Kind.FILE, kind, List.of(), said));
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException("a record can be made: " + record, e);

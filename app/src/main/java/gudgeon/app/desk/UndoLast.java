@@ -38,7 +38,10 @@ public record UndoLast() implements Deed {
         int at = history.indexOf(last.get());
         List<Entry> stroke = new ArrayList<>();
         stroke.add(last.get().entry());
-        while (at > 0 && follows(history.get(at).entry().id(), history.get(at - 1).entry().id())) {
+        while (at > 0
+                && follows(
+                        history.get(at).entry().id(),
+                        history.get(at - 1).entry().id())) {
             at--;
             Told earlier = history.get(at);
             if (earlier.counts() && canBeUndone(earlier.entry())) {

@@ -43,8 +43,7 @@ public final class Watch {
         if (operation.kind() == StripPlan.Kind.UNDO || operation.kind() == StripPlan.Kind.CUT) {
             undone.add(operation.id());
         }
-        Set<String> moving =
-                operation.kind() == StripPlan.Kind.LIFT ? Set.copyOf(operation.pieces()) : Set.of();
+        Set<String> moving = operation.kind() == StripPlan.Kind.LIFT ? Set.copyOf(operation.pieces()) : Set.of();
         List<String> falling = new ArrayList<>();
         for (Part part : engine.parts()) {
             List<Joint> joints = engine.joints().stream()
@@ -54,7 +53,10 @@ public final class Watch {
             boolean touched = joints.stream()
                     .anyMatch(joint -> joint.id().equals(operation.id())
                             || joint.between().stream().anyMatch(moving::contains));
-            if (free && touched && isUnmarked(job.facts(), part) && !(moving.size() == 1 && moving.contains(part.id()))) {
+            if (free
+                    && touched
+                    && isUnmarked(job.facts(), part)
+                    && !(moving.size() == 1 && moving.contains(part.id()))) {
                 falling.add(part.id());
             }
         }
@@ -77,8 +79,9 @@ public final class Watch {
                 .filter(step -> step.step().startsWith("fill/"))
                 .forEach(step -> filled.add(step.step().substring("fill/".length())));
         engine.circuits().forEach(circuit -> {
-            boolean drained = circuit.drains().stream().anyMatch(facts.stripped().open()::contains)
-                    || facts.ledger().fluids().containsKey(circuit.id());
+            boolean drained =
+                    circuit.drains().stream().anyMatch(facts.stripped().open()::contains)
+                            || facts.ledger().fluids().containsKey(circuit.id());
             boolean opened = engine.joints().stream()
                     .filter(joint -> joint.freedom().opens().contains(circuit.id()))
                     .anyMatch(joint -> facts.stripped().open().contains(joint.id()));
@@ -120,15 +123,17 @@ public final class Watch {
         Set<String> started = new HashSet<>();
         job.facts().built().steps().stream()
                 .filter(step -> step.step().endsWith("/snug"))
-                .forEach(step -> started.add(step.step().substring(0, step.step().length() - "/snug".length())));
+                .forEach(
+                        step -> started.add(step.step().substring(0, step.step().length() - "/snug".length())));
         if (started.isEmpty()) {
             return;
         }
-        new BuildBench(job).left().stream()
-                .filter(step -> step.tightening() != null)
-                .map(step -> step.subject().ref())
-                .filter(started::contains)
-                .distinct()
-                .forEach(joint -> tags.add(new Tag(Tag.Sort.TORQUE_HALF_DONE, joint)));
+        new BuildBench(job)
+                .left().stream()
+                        .filter(step -> step.tightening() != null)
+                        .map(step -> step.subject().ref())
+                        .filter(started::contains)
+                        .distinct()
+                        .forEach(joint -> tags.add(new Tag(Tag.Sort.TORQUE_HALF_DONE, joint)));
     }
 }

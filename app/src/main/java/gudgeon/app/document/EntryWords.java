@@ -28,7 +28,10 @@ public final class EntryWords {
     public String of(Entry entry) {
         String about = entry.about().isEmpty()
                 ? ""
-                : " (" + Figures.list(entry.about().stream().map(ref -> names.any(ref.id())).toList()) + ")";
+                : " ("
+                        + Figures.list(entry.about().stream()
+                                .map(ref -> names.any(ref.id()))
+                                .toList()) + ")";
         return of(entry.body()) + about;
     }
 
@@ -47,19 +50,27 @@ public final class EntryWords {
 
     private String setup(Setup setup) {
         return switch (setup) {
-            case Setup.JobOpened job -> "Job begun: " + job.name() + (job.like().isEmpty() ? "" : ", like " + job.like());
-            case Setup.Settings settings -> "Means: " + (settings.with().isEmpty() ? "alone" : "alone, " + Figures.list(settings.with()))
-                    + (settings.worthPerHour() > 0 ? ", an hour worth " + Figures.plain(settings.worthPerHour()) : "");
+            case Setup.JobOpened job ->
+                "Job begun: " + job.name() + (job.like().isEmpty() ? "" : ", like " + job.like());
+            case Setup.Settings settings ->
+                "Means: " + (settings.with().isEmpty() ? "alone" : "alone, " + Figures.list(settings.with()))
+                        + (settings.worthPerHour() > 0
+                                ? ", an hour worth " + Figures.plain(settings.worthPerHour())
+                                : "");
             case Setup.EngineAdopted adopted -> "Engine file taken on";
-            case Setup.EngineCorrected corrected -> "Engine file put right: "
-                    + Figures.list(corrected.patches().stream().map(Setup.Patch::path).toList());
+            case Setup.EngineCorrected corrected ->
+                "Engine file put right: "
+                        + Figures.list(corrected.patches().stream()
+                                .map(Setup.Patch::path)
+                                .toList());
             case Setup.TargetSet target -> "To reach: " + Figures.list(target(target));
             case Setup.WillNotCome wont -> "Will not come: " + names.any(wont.joint());
             case Setup.ComesAfterAll comes -> "Comes after all: " + names.any(comes.joint());
             case Setup.SessionStarted started -> "Work begun";
-            case Setup.SessionEnded ended -> "Work ended, " + (ended.safe() ? "safe" : "not safe")
-                    + after(": ", ended.left());
-            case Setup.LimitConfirmed limit -> "Limit confirmed: " + names.any(limit.feature()) + after(", ", limit.where());
+            case Setup.SessionEnded ended ->
+                "Work ended, " + (ended.safe() ? "safe" : "not safe") + after(": ", ended.left());
+            case Setup.LimitConfirmed limit ->
+                "Limit confirmed: " + names.any(limit.feature()) + after(", ", limit.where());
         };
     }
 
@@ -75,13 +86,19 @@ public final class EntryWords {
     private String strip(Strip strip) {
         return switch (strip) {
             case Strip.OperationStarted started -> "Begun: " + operation(started.operation());
-            case Strip.OperationDone done -> (done.cut() ? "Cut: " : engine.findJoint(done.operation()).isPresent() ? "Off: " : "Done: ")
-                    + operation(done.operation()) + minutes(done.minutes());
+            case Strip.OperationDone done ->
+                (done.cut() ? "Cut: " : engine.findJoint(done.operation()).isPresent() ? "Off: " : "Done: ")
+                        + operation(done.operation())
+                        + minutes(done.minutes());
             case Strip.PutBack back -> "Put back by hand: " + operation(back.operation());
-            case Strip.Removed removed -> (removed.aside() ? "Set aside: " : "Away: ") + Figures.list(names.parts(removed.parts()))
-                    + after(", ", removed.place());
-            case Strip.AsFound found -> "Found at " + names.any(found.joint()) + ": " + Figures.count(found.count(), "fastener")
-                    + pieces(found.pieces()) + (found.bag().isEmpty() ? "" : ", bag " + found.bag()) + after("; ", found.differs());
+            case Strip.Removed removed ->
+                (removed.aside() ? "Set aside: " : "Away: ")
+                        + Figures.list(names.parts(removed.parts()))
+                        + after(", ", removed.place());
+            case Strip.AsFound found ->
+                "Found at " + names.any(found.joint()) + ": " + Figures.count(found.count(), "fastener")
+                        + pieces(found.pieces()) + (found.bag().isEmpty() ? "" : ", bag " + found.bag())
+                        + after("; ", found.differs());
             case Strip.Routing routing -> "How " + names.any(routing.part()) + " runs: " + routing.text();
         };
     }
@@ -100,10 +117,13 @@ public final class EntryWords {
 
     private String fault(Fault fault) {
         return switch (fault) {
-            case Fault.Trouble trouble -> capital(trouble.kind().name()) + " at " + names.any(trouble.joint())
-                    + which(trouble.fasteners()) + after(": ", trouble.note());
-            case Fault.Rescue rescue -> "Tried at " + names.any(rescue.joint()) + which(rescue.fasteners()) + ": "
-                    + RescueWords.rung(rescue.rung()) + "; " + RescueWords.outcome(rescue.outcome()) + minutes(rescue.minutes());
+            case Fault.Trouble trouble ->
+                capital(trouble.kind().name()) + " at " + names.any(trouble.joint()) + which(trouble.fasteners())
+                        + after(": ", trouble.note());
+            case Fault.Rescue rescue ->
+                "Tried at " + names.any(rescue.joint()) + which(rescue.fasteners()) + ": "
+                        + RescueWords.rung(rescue.rung()) + "; " + RescueWords.outcome(rescue.outcome())
+                        + minutes(rescue.minutes());
             case Fault.Condition condition -> "Looks: " + names.any(condition.part()) + ": " + condition.text();
         };
     }
@@ -111,9 +131,10 @@ public final class EntryWords {
     private static String which(List<String> fasteners) {
         return fasteners.isEmpty()
                 ? ""
-                : ", number " + Figures.list(fasteners.stream()
-                        .map(id -> id.substring(id.lastIndexOf('/') + 1))
-                        .toList());
+                : ", number "
+                        + Figures.list(fasteners.stream()
+                                .map(id -> id.substring(id.lastIndexOf('/') + 1))
+                                .toList());
     }
 
     private String keeping(Keeping keeping) {
@@ -122,7 +143,8 @@ public final class EntryWords {
             case Keeping.BagOpened bag -> "Bag " + bag.bag() + " opened" + after(": ", bag.why());
             case Keeping.BagMoved bag -> "Bag " + bag.bag() + " to " + bag.place();
             case Keeping.PartMoved part -> capital(names.any(part.part())) + " to " + part.place();
-            case Keeping.Marked marked -> "Marked: " + Figures.list(names.parts(marked.parts())) + after(", ", marked.how());
+            case Keeping.Marked marked ->
+                "Marked: " + Figures.list(names.parts(marked.parts())) + after(", ", marked.how());
             case Keeping.Renewed part -> "Renewed: " + names.any(part.part()) + after(", ", part.spec());
             case Keeping.Covered opening -> "Covered: " + opening.opening() + after(", with ", opening.with());
             case Keeping.Uncovered opening -> "Uncovered: " + opening.opening();
@@ -131,17 +153,19 @@ public final class EntryWords {
             case Keeping.AidFitted aid -> "Fitted: " + aid.aid() + after(", ", aid.about());
             case Keeping.AidRemoved aid -> "Taken off: " + aid.aid();
             case Keeping.Counted counted -> "Bag " + counted.bag() + " counted: " + counted.count();
-            case Keeping.Ordered order -> "Ordered: " + order.count() + " × " + order.spec()
-                    + (order.price() >= 0 ? ", " + Figures.money(order.price()) : "");
-            case Keeping.Received arrival -> "Arrived: " + arrival.count() + " × " + arrival.spec()
-                    + (arrival.compared() ? ", same as the old one" : "") + after(": ", arrival.note());
+            case Keeping.Ordered order ->
+                "Ordered: " + order.count() + " × " + order.spec()
+                        + (order.price() >= 0 ? ", " + Figures.money(order.price()) : "");
+            case Keeping.Received arrival ->
+                "Arrived: " + arrival.count() + " × " + arrival.spec()
+                        + (arrival.compared() ? ", same as the old one" : "") + after(": ", arrival.note());
         };
     }
 
     private String fluid(Fluid fluid) {
         return switch (fluid) {
-            case Fluid.Drained drained -> "Drained: " + names.any(drained.circuit()) + litres(drained.litres())
-                    + after(", to ", drained.to());
+            case Fluid.Drained drained ->
+                "Drained: " + names.any(drained.circuit()) + litres(drained.litres()) + after(", to ", drained.to());
             case Fluid.Filled filled -> "Filled: " + names.any(filled.circuit()) + litres(filled.litres());
             case Fluid.Oiled oiled -> "Oiled: " + oiled.surface() + after(", with ", oiled.with());
         };
@@ -149,21 +173,28 @@ public final class EntryWords {
 
     private String build(Build build) {
         return switch (build) {
-            case Build.StepBuilt step -> "Built: " + (step.parts().isEmpty()
-                            ? step(step.step())
-                            : Figures.list(names.parts(step.parts())) + " in place")
-                    + minutes(step.minutes());
-            case Build.StageReached stage -> names.any(stage.joint()) + ": stage " + stage.stage() + " reached"
-                    + which(stage.fasteners());
-            case Build.AngleTurned angle -> names.any(angle.joint()) + ": angle of stage " + angle.stage() + " turned and marked"
-                    + which(angle.fasteners());
-            case Build.Interrupted broken -> names.any(broken.joint()) + ": stage " + broken.stage() + " broken off"
-                    + (broken.certain() ? "" : ", not certain which were turned");
-            case Build.StartedAgain again -> names.any(again.joint()) + ": all fasteners out and renewed" + after("; ", again.why());
-            case Build.TurningForce force -> "Turns with " + Figures.plain(force.newtonMetres()) + " N·m after " + force.after()
-                    + after("; ", force.note());
+            case Build.StepBuilt step ->
+                "Built: "
+                        + (step.parts().isEmpty()
+                                ? step(step.step())
+                                : Figures.list(names.parts(step.parts())) + " in place")
+                        + minutes(step.minutes());
+            case Build.StageReached stage ->
+                names.any(stage.joint()) + ": stage " + stage.stage() + " reached" + which(stage.fasteners());
+            case Build.AngleTurned angle ->
+                names.any(angle.joint()) + ": angle of stage " + angle.stage() + " turned and marked"
+                        + which(angle.fasteners());
+            case Build.Interrupted broken ->
+                names.any(broken.joint()) + ": stage " + broken.stage() + " broken off"
+                        + (broken.certain() ? "" : ", not certain which were turned");
+            case Build.StartedAgain again ->
+                names.any(again.joint()) + ": all fasteners out and renewed" + after("; ", again.why());
+            case Build.TurningForce force ->
+                "Turns with " + Figures.plain(force.newtonMetres()) + " N·m after " + force.after()
+                        + after("; ", force.note());
             case Build.CheckSigned check -> "Signed: " + check(check.check()) + after("; ", check.note());
-            case Build.LicensedDone licensed -> "Licensed work done at " + names.any(licensed.joint()) + after(", by ", licensed.by());
+            case Build.LicensedDone licensed ->
+                "Licensed work done at " + names.any(licensed.joint()) + after(", by ", licensed.by());
         };
     }
 
@@ -177,13 +208,14 @@ public final class EntryWords {
         return switch (first) {
             case "fill", "bleed" -> first + " " + names.any(second);
             case "check" -> check(second);
-            default -> switch (second) {
-                case "snug" -> names.any(first) + " put together";
-                case "back" -> names.any(first) + " taken back";
-                case "tight" -> names.any(first) + " tight";
-                case "seal" -> names.any(first) + " sealed";
-                default -> names.any(first) + ", stage " + second;
-            };
+            default ->
+                switch (second) {
+                    case "snug" -> names.any(first) + " put together";
+                    case "back" -> names.any(first) + " taken back";
+                    case "tight" -> names.any(first) + " tight";
+                    case "seal" -> names.any(first) + " sealed";
+                    default -> names.any(first) + ", stage " + second;
+                };
         };
     }
 

@@ -13,7 +13,8 @@ public final class RescueWords {
             case "soak" -> "Soak the thread with penetrating oil overnight; again in the morning";
             case "shock" -> "Shock it: a few square hammer blows on the head, or short bursts of an impact driver";
             case "tighten-first" -> "Try a few degrees tighter first, then out";
-            case "heat" -> "Warm the part around it, not the bolt; fuel, oil and rubber well away, extinguisher at hand";
+            case "heat" ->
+                "Warm the part around it, not the bolt; fuel, oil and rubber well away, extinguisher at hand";
             case "to-and-fro" -> "Work it: a little out, half of that in, oil again, and so on";
             case "tap-on" -> "Tap the next smaller socket onto it";
             case "file-flats" -> "File two flats for an open spanner";

@@ -71,7 +71,9 @@ public final class EngineText {
 
     /** What stands at a path, as YAML; empty when nothing does. */
     public static Optional<String> at(String text, String path) {
-        return Tree.of(text, new Problems("file")).flatMap(root -> find(root, keys(path))).map(EngineText::written);
+        return Tree.of(text, new Problems("file"))
+                .flatMap(root -> find(root, keys(path)))
+                .map(EngineText::written);
     }
 
     /** Hash of a file's bytes, lower-case hexadecimal. */
@@ -142,7 +144,8 @@ public final class EngineText {
     }
 
     private static boolean isKey(NodeTuple tuple, String key) {
-        return tuple.getKeyNode() instanceof ScalarNode scalar && scalar.getValue().equals(key);
+        return tuple.getKeyNode() instanceof ScalarNode scalar
+                && scalar.getValue().equals(key);
     }
 
     private static boolean apply(MappingNode root, Setup.Patch patch) {

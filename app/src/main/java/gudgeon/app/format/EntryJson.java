@@ -83,7 +83,8 @@ public final class EntryJson {
                 .put("device", entry.stamp().device())
                 .put("session", entry.stamp().session());
         node.set("about", MAPPER.valueToTree(entry.about()));
-        JsonPieces.putText(node, "replaces", entry.replaces().map(UUID::toString).orElse(""));
+        JsonPieces.putText(
+                node, "replaces", entry.replaces().map(UUID::toString).orElse(""));
         node.put("type", kind(entry.body()));
         node.set("body", body(entry.body()));
         return node;
@@ -153,8 +154,6 @@ public final class EntryJson {
     }
 
     private static String word(Class<?> kind) {
-        return kind.getSimpleName()
-                .replaceAll("(?<=[a-z])(?=[A-Z])", " ")
-                .toLowerCase(Locale.ROOT);
+        return kind.getSimpleName().replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
     }
 }

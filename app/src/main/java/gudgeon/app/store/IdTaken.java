@@ -7,6 +7,7 @@ public final class IdTaken extends IllegalArgumentException {
     private static final long serialVersionUID = 1;
 
     IdTaken(UUID id) {
-        super("the id " + id + " stands in the book already for something else. Maybe the page was kept open and sent twice?");
+        super("the id " + id
+                + " stands in the book already for something else. Maybe the page was kept open and sent twice?");
     }
 }

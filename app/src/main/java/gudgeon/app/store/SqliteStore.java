@@ -88,8 +88,7 @@ public final class SqliteStore implements EntryStore {
 
     @Override
     public List<Entry> add(List<Entry> entries) {
-        if (entries.isEmpty()
-                || entries.stream().map(Entry::job).distinct().count() > 1) {
+        if (entries.isEmpty() || entries.stream().map(Entry::job).distinct().count() > 1) {
             throw new IllegalArgumentException("entries of one job are added, not of none or several");
         }
         return asking("write to", () -> {
@@ -123,7 +122,8 @@ public final class SqliteStore implements EntryStore {
         for (Entry entry : entries) {
             Optional<Entry> there = handle.createQuery("select seq, document from entry where id = :id")
                     .bind("id", entry.id().toString())
-                    .map((row, context) -> EntryJson.read(row.getString("document")).numbered(row.getLong("seq")))
+                    .map((row, context) ->
+                            EntryJson.read(row.getString("document")).numbered(row.getLong("seq")))
                     .findOne();
             if (there.isPresent()) {
                 if (!there.get().job().equals(job) || !there.get().body().equals(entry.body())) {
@@ -156,8 +156,10 @@ public final class SqliteStore implements EntryStore {
 
     @Override
     public List<Entry> entries(String job, long after) {
-        return asking("read", () -> jdbi.withHandle(
-                handle -> handle.createQuery("select document from entry where job = :job and seq > :after order by seq")
+        return asking(
+                "read",
+                () -> jdbi.withHandle(handle -> handle.createQuery(
+                                "select document from entry where job = :job and seq > :after order by seq")
                         .bind("job", job)
                         .bind("after", after)
                         .map((row, context) -> EntryJson.read(row.getString("document")))
@@ -166,10 +168,12 @@ public final class SqliteStore implements EntryStore {
 
     @Override
     public List<String> jobs() {
-        return asking("read", () -> jdbi.withHandle(
-                handle -> handle.createQuery("select job from entry where seq = 1 order by at desc, job")
-                        .mapTo(String.class)
-                        .list()));
+        return asking(
+                "read",
+                () -> jdbi.withHandle(
+                        handle -> handle.createQuery("select job from entry where seq = 1 order by at desc, job")
+                                .mapTo(String.class)
+                                .list()));
     }
 
     @Override
@@ -179,8 +183,9 @@ public final class SqliteStore implements EntryStore {
 
     @Override
     public void keep(Photo photo) {
-        asking("write to", () -> jdbi.inTransaction(
-                handle -> handle.createUpdate("insert into photo (sha256, type, size, bytes)"
+        asking(
+                "write to",
+                () -> jdbi.inTransaction(handle -> handle.createUpdate("insert into photo (sha256, type, size, bytes)"
                                 + " values (:sha256, :type, :size, :bytes) on conflict (sha256) do nothing")
                         .bind("sha256", photo.sha256())
                         .bind("type", photo.type())
@@ -191,11 +196,13 @@ public final class SqliteStore implements EntryStore {
 
     @Override
     public Optional<Photo> findPhoto(String sha256) {
-        return asking("read", () -> jdbi.withHandle(
-                handle -> handle.createQuery("select type, bytes from photo where sha256 = :sha256")
-                        .bind("sha256", sha256)
-                        .map((row, context) -> new Photo(sha256, row.getString("type"), row.getBytes("bytes")))
-                        .findOne()));
+        return asking(
+                "read",
+                () -> jdbi.withHandle(
+                        handle -> handle.createQuery("select type, bytes from photo where sha256 = :sha256")
+                                .bind("sha256", sha256)
+                                .map((row, context) -> new Photo(sha256, row.getString("type"), row.getBytes("bytes")))
+                                .findOne()));
     }
 
     @Override

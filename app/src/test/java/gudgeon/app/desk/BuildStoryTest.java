@@ -102,7 +102,8 @@ class BuildStoryTest {
             bench.say(new StageBroken("head-bolts/2", false, List.of()));
             assertThat(turning(bench, "head-bolts/2").turn()).isEmpty();
             assertThat(turning(bench, "head-bolts/2").spent()).hasSize(4);
-            assertThat(bench.refused(new FastenersTurned("head-bolts/2", List.of("2")))).isNotEmpty();
+            assertThat(bench.refused(new FastenersTurned("head-bolts/2", List.of("2"))))
+                    .isNotEmpty();
             bench.say(new FastenersRenewed("head-bolts", "lost count"));
             assertThat(next(bench).id()).isEqualTo("head-bolts/snug");
             bench.say(StepTogether.of("head-bolts/snug"));
@@ -167,8 +168,9 @@ class BuildStoryTest {
             BuildPlan.Operation step = next.get();
             for (BuildPlan.Lack lack : step.holdUp().blockedBy()) {
                 assertThat(lack.kind()).isEqualTo(BuildPlan.LackKind.LIMIT_NOT_CONFIRMED);
-                lack.about().stream().filter(confirmed::add).forEach(feature ->
-                        bench.say(Say.that(new Setup.LimitConfirmed(feature, "manual"))));
+                lack.about().stream()
+                        .filter(confirmed::add)
+                        .forEach(feature -> bench.say(Say.that(new Setup.LimitConfirmed(feature, "manual"))));
             }
             bench.say(new StepTogether(step.id(), 2, step.kind() == BuildPlan.Kind.FILL ? 0.58 : 0, "seen"));
         }

@@ -10,7 +10,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Suggestions are near, few, and nearest first. */
 class NearestTest {
     @ParameterizedTest
-    @CsvSource({"head, head, 0", "haed, head, 1", "hed, head, 1", "headd, head, 1", "heat, head, 1", "kitten, sitting, 3"})
+    @CsvSource({
+        "head, head, 0",
+        "haed, head, 1",
+        "hed, head, 1",
+        "headd, head, 1",
+        "heat, head, 1",
+        "kitten, sitting, 3"
+    })
     void countsLettersPutInLeftOutExchangedOrSwapped(String a, String b, int distance) {
         assertThat(Nearest.distance(a, b)).isEqualTo(distance);
         assertThat(Nearest.distance(b, a)).isEqualTo(distance);

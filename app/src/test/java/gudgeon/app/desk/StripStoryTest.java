@@ -54,27 +54,34 @@ class StripStoryTest {
         int right = bench.job.fasteners(joint);
         bench.say(CountFound.wrongCount(joint, right - 1));
         assertThat(bench.job.fasteners(joint)).isEqualTo(right - 1);
-        assertThat(bench.job.facts().contradictions()).as("a corrected count is no contradiction").isEmpty();
-        assertThat(ClosingUp.of(bench.job).missing())
-                .anySatisfy(missing -> {
-                    assertThat(missing.sort()).isEqualTo(ClosingUp.Missing.Sort.FASTENERS_FEWER);
-                    assertThat(missing.about()).isEqualTo(joint);
-                });
+        assertThat(bench.job.facts().contradictions())
+                .as("a corrected count is no contradiction")
+                .isEmpty();
+        assertThat(ClosingUp.of(bench.job).missing()).anySatisfy(missing -> {
+            assertThat(missing.sort()).isEqualTo(ClosingUp.Missing.Sort.FASTENERS_FEWER);
+            assertThat(missing.about()).isEqualTo(joint);
+        });
         bench.say(new UndoLast());
-        assertThat(bench.job.fasteners(joint)).as("undone, both entries of the stroke").isEqualTo(right);
+        assertThat(bench.job.fasteners(joint))
+                .as("undone, both entries of the stroke")
+                .isEqualTo(right);
     }
 
     private static void seizedAndDrilled(TestBench bench) {
         String joint = "head-studs";
         bench.say(new TroubleMet(joint, Fault.Kind.SEIZED, List.of("2"), ""));
-        assertThat(JobList.line(bench.job).waits()).extracting(JobList.Wait::about).contains(joint);
+        assertThat(JobList.line(bench.job).waits())
+                .extracting(JobList.Wait::about)
+                .contains(joint);
         assertThat(TroubleMet.ladder(bench.job, joint, Fault.Kind.SEIZED)).isNotEmpty();
         bench.say(new RescueTried(joint, List.of("2"), "soak", 3, Fault.Outcome.NO));
         assertThat(TroubleMet.ladder(bench.job, joint, Fault.Kind.SEIZED))
                 .extracting(rung -> rung.id())
                 .doesNotContain("soak");
         bench.say(new RescueTried(joint, List.of("head-studs/2"), "drill", 70, Fault.Outcome.DRILLED));
-        assertThat(JobList.line(bench.job).waits()).extracting(JobList.Wait::about).doesNotContain(joint);
+        assertThat(JobList.line(bench.job).waits())
+                .extracting(JobList.Wait::about)
+                .doesNotContain(joint);
         assertThat(bench.job.facts().findings().troubles().getFirst().outcome()).isEqualTo(Fault.Outcome.DRILLED);
     }
 
@@ -156,7 +163,12 @@ class StripStoryTest {
             Job after = bench.workshop.findJob(bench.job.id()).orElseThrow();
             assertThat(bench.workshop.note(after, done, Who.SOMEBODY, java.util.Optional.of(id)))
                     .isInstanceOf(Workshop.Noted.Done.class);
-            assertThat(bench.workshop.findJob(bench.job.id()).orElseThrow().facts().stripped().acts())
+            assertThat(bench.workshop
+                            .findJob(bench.job.id())
+                            .orElseThrow()
+                            .facts()
+                            .stripped()
+                            .acts())
                     .hasSize(1);
         }
     }

@@ -33,8 +33,8 @@ class EntryJsonTest {
                         new Fault.Rescue("j", List.of("j/1"), "soak", 2.5, Fault.Outcome.DRILLED),
                         new Build.AngleTurned("j", 2, List.of("j/1")),
                         new Word.Withdrawn(ID, ""))
-                .forEach(body -> assertThat(EntryJson.read(EntryJson.write(entry(body))))
-                        .isEqualTo(entry(body)));
+                .forEach(body ->
+                        assertThat(EntryJson.read(EntryJson.write(entry(body)))).isEqualTo(entry(body)));
         Entry replacing = entry(new Word.Note("a")).replacing(ID);
         assertThat(EntryJson.read(EntryJson.write(replacing)).replaces()).isEqualTo(Optional.of(ID));
     }
@@ -44,13 +44,53 @@ class EntryJsonTest {
     void theKindsKeepTheirNames() {
         assertThat(EntryJson.allKinds())
                 .contains(
-                        "job opened", "settings", "engine adopted", "engine corrected", "target set", "will not come",
-                        "comes after all", "session started", "session ended", "operation started", "operation done",
-                        "put back", "removed", "as found", "routing", "trouble", "rescue", "condition", "bag made",
-                        "bag opened", "bag moved", "part moved", "marked", "renewed", "covered", "uncovered", "rag in",
-                        "rag out", "aid fitted", "aid removed", "counted", "ordered", "received", "drained", "filled",
-                        "oiled", "step built", "stage reached", "angle turned", "interrupted", "started again",
-                        "turning force", "check signed", "licensed done", "note", "photo", "withdrawn");
+                        "job opened",
+                        "settings",
+                        "engine adopted",
+                        "engine corrected",
+                        "target set",
+                        "will not come",
+                        "comes after all",
+                        "session started",
+                        "session ended",
+                        "operation started",
+                        "operation done",
+                        "put back",
+                        "removed",
+                        "as found",
+                        "routing",
+                        "trouble",
+                        "rescue",
+                        "condition",
+                        "bag made",
+                        "bag opened",
+                        "bag moved",
+                        "part moved",
+                        "marked",
+                        "renewed",
+                        "covered",
+                        "uncovered",
+                        "rag in",
+                        "rag out",
+                        "aid fitted",
+                        "aid removed",
+                        "counted",
+                        "ordered",
+                        "received",
+                        "drained",
+                        "filled",
+                        "oiled",
+                        "step built",
+                        "stage reached",
+                        "angle turned",
+                        "interrupted",
+                        "started again",
+                        "turning force",
+                        "check signed",
+                        "licensed done",
+                        "note",
+                        "photo",
+                        "withdrawn");
     }
 
     @Test
@@ -65,7 +105,8 @@ class EntryJsonTest {
 
     @Test
     void aKnownKindWithMoreInItIsKeptOnlyFromANewerSchema() {
-        String more = EntryJson.write(entry(new Word.Note("a"))).replace("{\"text\":\"a\"}", "{\"text\":\"a\",\"x\":1}");
+        String more =
+                EntryJson.write(entry(new Word.Note("a"))).replace("{\"text\":\"a\"}", "{\"text\":\"a\",\"x\":1}");
         assertThatThrownBy(() -> EntryJson.read(more)).isInstanceOf(EntryJson.Unreadable.class);
         assertThat(EntryJson.read(more.replace("\"schema\":1", "\"schema\":2")).body())
                 .isInstanceOf(Word.Newer.class);
@@ -75,8 +116,13 @@ class EntryJsonTest {
     void damageIsTold() {
         String whole = EntryJson.write(entry(new Word.Note("a")));
         for (String damaged : List.of(
-                "", "{}", "[]", whole.substring(0, whole.length() / 2), whole.replace("2026-10-03", "yesterday"),
-                whole.replace("\"text\":\"a\"", "\"text\":null"), whole.replace("019a0000", "x"))) {
+                "",
+                "{}",
+                "[]",
+                whole.substring(0, whole.length() / 2),
+                whole.replace("2026-10-03", "yesterday"),
+                whole.replace("\"text\":\"a\"", "\"text\":null"),
+                whole.replace("019a0000", "x"))) {
             assertThatThrownBy(() -> EntryJson.read(damaged)).as(damaged).isInstanceOf(EntryJson.Unreadable.class);
         }
     }

@@ -17,8 +17,7 @@ final class Appending {
             System.out.println("open");
             for (long n = Long.parseLong(args[1]); ; n++) {
                 UUID id = new UUID(0x7000L, 0x8000_0000_0000_0000L | n);
-                Entry entry = Entry.of(
-                        id, "job", Entry.Stamp.at(at), new Strip.OperationDone("joint-" + n, false, 0));
+                Entry entry = Entry.of(id, "job", Entry.Stamp.at(at), new Strip.OperationDone("joint-" + n, false, 0));
                 store.add(List.of(entry));
                 System.out.println(id);
             }

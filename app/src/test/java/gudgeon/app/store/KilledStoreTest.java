@@ -45,7 +45,8 @@ class KilledStoreTest {
     }
 
     /** Ids that a child process had acknowledged when it was killed without warning. */
-    private static List<String> untilKilled(Path file, long from, int afterLines, int moment) throws IOException, InterruptedException {
+    private static List<String> untilKilled(Path file, long from, int afterLines, int moment)
+            throws IOException, InterruptedException {
         Process child = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "--enable-native-access=ALL-UNNAMED",
@@ -68,7 +69,7 @@ class KilledStoreTest {
                 } catch (InterruptedException e) {
                     Thread.currentThread().interrupt();
                 }
-                child.destroyForcibly();
+                child.toHandle().destroyForcibly(); // its pipe is read to the end
             });
             for (String line = out.readLine(); line != null; line = out.readLine()) {
                 if (line.length() == 36) { // the last line may be cut short

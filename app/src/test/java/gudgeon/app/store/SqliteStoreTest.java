@@ -77,16 +77,18 @@ class SqliteStoreTest {
             for (int w = 0; w < 4; w++) {
                 int from = w * 1000;
                 SqliteStore into = w % 2 == 0 ? store : other;
-                writers.add(Thread.ofPlatform().start(() -> IntStream.range(0, 25)
-                        .forEach(n -> into.add(List.of(entry("job", from + n, new Strip.PutBack("j" + n)))))));
+                writers.add(Thread.ofPlatform()
+                        .start(() -> IntStream.range(0, 25)
+                                .forEach(n -> into.add(List.of(entry("job", from + n, new Strip.PutBack("j" + n)))))));
             }
             for (Thread writer : writers) {
                 join(writer);
             }
             assertThat(store.entries("job", 0))
                     .extracting(Entry::seq)
-                    .containsExactlyElementsOf(
-                            IntStream.rangeClosed(1, 100).mapToObj(Long::valueOf).toList());
+                    .containsExactlyElementsOf(IntStream.rangeClosed(1, 100)
+                            .mapToObj(Long::valueOf)
+                            .toList());
         }
     }
 

@@ -32,19 +32,22 @@ final class BuildFold {
 
     Facts.Built built() {
         Map<String, Facts.Tightened> joints = new LinkedHashMap<>();
-        stages.forEach((joint, byStage) ->
-                joints.put(joint, new Facts.Tightened(byStage, again.getOrDefault(joint, 0))));
+        stages.forEach(
+                (joint, byStage) -> joints.put(joint, new Facts.Tightened(byStage, again.getOrDefault(joint, 0))));
         // what was undone again after it had been built is not built
-        List<Build.StepBuilt> standing = steps.stream()
-                .filter(step -> !reopened(step.step()))
-                .toList();
+        List<Build.StepBuilt> standing =
+                steps.stream().filter(step -> !reopened(step.step())).toList();
         return new Facts.Built(standing, joints, List.copyOf(signed), forces);
     }
 
     private boolean reopened(String step) {
         int slash = step.indexOf('/');
-        return slash > 0 && !step.startsWith("fill/") && !step.startsWith("bleed/") && !step.startsWith("check/")
-                && !step.endsWith("/seal") && strip.isOpen(step.substring(0, slash));
+        return slash > 0
+                && !step.startsWith("fill/")
+                && !step.startsWith("bleed/")
+                && !step.startsWith("check/")
+                && !step.endsWith("/seal")
+                && strip.isOpen(step.substring(0, slash));
     }
 
     void add(Entry entry, Build build) {
@@ -77,8 +80,7 @@ final class BuildFold {
     }
 
     private Facts.Stage stage(String joint, int number) {
-        return stages.computeIfAbsent(joint, id -> new LinkedHashMap<>())
-                .getOrDefault(number, Facts.Stage.UNTOUCHED);
+        return stages.computeIfAbsent(joint, id -> new LinkedHashMap<>()).getOrDefault(number, Facts.Stage.UNTOUCHED);
     }
 
     private void put(String joint, int number, Facts.Stage stage) {
@@ -104,8 +106,7 @@ final class BuildFold {
         put(
                 turned.joint(),
                 turned.stage(),
-                new Facts.Stage(
-                        stage.reached(), united(stage.turned(), turned.fasteners()), false, stage.certain()));
+                new Facts.Stage(stage.reached(), united(stage.turned(), turned.fasteners()), false, stage.certain()));
     }
 
     /** A torque stage begins again at its first fastener; an angle stays where it is. */

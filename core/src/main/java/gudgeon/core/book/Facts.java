@@ -179,8 +179,7 @@ public record Facts(
      * @param entry the entry that told it
      * @param outcome how it stands: NO while it is not solved
      */
-    public record TroubleSoFar(
-            UUID entry, Fault.Trouble trouble, List<Fault.Rescue> tried, Fault.Outcome outcome) {
+    public record TroubleSoFar(UUID entry, Fault.Trouble trouble, List<Fault.Rescue> tried, Fault.Outcome outcome) {
         public TroubleSoFar {
             tried = List.copyOf(tried);
         }

@@ -81,8 +81,8 @@ final class Fold {
     }
 
     private void nothing(Entry entry, UUID missing) {
-        contradictions.add(new Contradiction(
-                Contradiction.Sort.WITHDRAWS_NOTHING, entry.id(), List.of(), missing.toString()));
+        contradictions.add(
+                new Contradiction(Contradiction.Sort.WITHDRAWS_NOTHING, entry.id(), List.of(), missing.toString()));
     }
 
     private void add(Entry entry) {

@@ -124,8 +124,7 @@ final class KeepingFold {
         Facts.Bag bag = bag(counted.bag());
         UUID before = lastCount.put(counted.bag(), entry.id());
         if (before != null && !bag.counts().isEmpty() && bag.counts().getLast() != counted.count()) {
-            contradictions.add(
-                    new Contradiction(Sort.COUNTS_DIFFER, entry.id(), List.of(before), counted.bag()));
+            contradictions.add(new Contradiction(Sort.COUNTS_DIFFER, entry.id(), List.of(before), counted.bag()));
         }
         List<Integer> counts = new ArrayList<>(bag.counts());
         counts.add(counted.count());
@@ -143,8 +142,7 @@ final class KeepingFold {
                     to.add(drained.to());
                 }
                 fluids.put(
-                        drained.circuit(),
-                        new Facts.Litres(before.drained() + drained.litres(), before.filled(), to));
+                        drained.circuit(), new Facts.Litres(before.drained() + drained.litres(), before.filled(), to));
             }
             case Fluid.Filled filled -> {
                 Facts.Litres before = litres(filled.circuit());
@@ -152,7 +150,8 @@ final class KeepingFold {
                         filled.circuit(),
                         new Facts.Litres(before.drained(), before.filled() + filled.litres(), before.wasteTo()));
             }
-            case Fluid.Oiled surface -> oiled.put(surface.surface(), entry.stamp().at());
+            case Fluid.Oiled surface ->
+                oiled.put(surface.surface(), entry.stamp().at());
         }
     }
 

@@ -125,8 +125,7 @@ final class StripFold {
     private void rests(Entry entry, String joint, Map<String, UUID> lost) {
         UUID withdrawn = lost.get(joint);
         if (withdrawn != null && !open.containsKey(joint)) {
-            contradictions.add(
-                    new Contradiction(Sort.RESTS_ON_WITHDRAWN, entry.id(), List.of(withdrawn), joint));
+            contradictions.add(new Contradiction(Sort.RESTS_ON_WITHDRAWN, entry.id(), List.of(withdrawn), joint));
         }
     }
 
@@ -158,8 +157,8 @@ final class StripFold {
         }
         UUID withdrawn = lostTrouble.get(rescue.joint());
         if (withdrawn != null) {
-            contradictions.add(new Contradiction(
-                    Sort.RESTS_ON_WITHDRAWN, entry.id(), List.of(withdrawn), rescue.joint()));
+            contradictions.add(
+                    new Contradiction(Sort.RESTS_ON_WITHDRAWN, entry.id(), List.of(withdrawn), rescue.joint()));
         }
     }
 

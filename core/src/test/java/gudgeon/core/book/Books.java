@@ -19,7 +19,8 @@ final class Books {
     }
 
     static Entry entry(long seq, Body body) {
-        return Entry.of(id(seq), JOB, Entry.Stamp.at(START.plusMinutes(seq)), body).numbered(seq);
+        return Entry.of(id(seq), JOB, Entry.Stamp.at(START.plusMinutes(seq)), body)
+                .numbered(seq);
     }
 
     /** Entries numbered from 1. */

@@ -75,7 +75,8 @@ class FoldPropertiesTest {
         JobState state = JobState.empty(Books.JOB);
         for (Entry entry : Books.random(seed, size)) {
             state = state.after(entry);
-            assertThat(state.facts()).isNotNull(); // asked for at every step, so that nothing remembered leaks into the next
+            assertThat(state.facts())
+                    .isNotNull(); // asked for at every step, so that nothing remembered leaks into the next
         }
         assertThat(state.facts())
                 .isEqualTo(JobState.of(Books.JOB, Books.random(seed, size)).facts());

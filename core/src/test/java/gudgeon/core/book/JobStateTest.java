@@ -116,7 +116,10 @@ class JobStateTest {
     void aLaterOneCannotBeWithdrawnBeforeItWasSaid() {
         assertThat(contradictions(new Word.Withdrawn(Books.id(2), ""), done("a")))
                 .containsExactly(Facts.Contradiction.Sort.WITHDRAWS_NOTHING);
-        assertThat(facts(new Word.Withdrawn(Books.id(2), ""), done("a")).stripped().open()).containsExactly("a");
+        assertThat(facts(new Word.Withdrawn(Books.id(2), ""), done("a"))
+                        .stripped()
+                        .open())
+                .containsExactly("a");
     }
 
     @Test
