@@ -1,6 +1,8 @@
 package gudgeon.app.cli;
 
+import gudgeon.app.store.StoreFile;
 import gudgeon.app.web.WebServer;
+import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
@@ -32,6 +34,13 @@ final class ServeCommand implements Callable<Integer> {
             description = "Port to listen on; 0 for any that is free. Default: ${DEFAULT-VALUE}.")
     private int port;
 
+    @Option(
+            names = "--store",
+            paramLabel = "FILE",
+            defaultValue = "",
+            description = "File of the books of your jobs, made when it is not there. Default: books.sqlite in your data folder.")
+    private String store = "";
+
     ServeCommand(Screen screen) {
         this.screen = screen;
     }
@@ -41,15 +50,24 @@ final class ServeCommand implements Callable<Integer> {
         if (port < 0 || port > 65_535) {
             throw new ParameterException(spec.commandLine(), "--port is 0 to 65535, not " + port);
         }
-        WebServer server = WebServer.start(port);
+        Path books = file();
+        WebServer server = WebServer.start(port, books);
         CountDownLatch stopped = new CountDownLatch(1);
         Runtime.getRuntime().addShutdownHook(Thread.ofPlatform().unstarted(() -> {
             server.close();
             stopped.countDown();
         }));
-        screen.out().println("Gudgeon is at " + server.address() + "  (Ctrl-C ends it)");
+        screen.out().println("Gudgeon is at " + server.address() + "  (Ctrl-C ends it; books: " + books + ")");
         screen.flush();
         stopped.await();
         return Exit.DONE;
+    }
+
+    private Path file() {
+        try {
+            return StoreFile.of(store, System.getenv());
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(spec.commandLine(), "--store: " + e.getMessage(), e);
+        }
     }
 }

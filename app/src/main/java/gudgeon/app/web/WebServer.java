@@ -1,7 +1,15 @@
 package gudgeon.app.web;
 
 import gudgeon.app.desk.EngineShelf;
+import gudgeon.app.desk.Workshop;
+import gudgeon.app.store.IdTaken;
+import gudgeon.app.store.StoreFailed;
+import gudgeon.app.web.bench.BenchPages;
 import gudgeon.app.web.engines.EnginePages;
+import gudgeon.app.web.jobs.JobDesk;
+import gudgeon.app.web.jobs.JobPages;
+import gudgeon.app.web.jobs.JobStripPages;
+import gudgeon.app.web.jobs.NotePages;
 import gudgeon.app.web.page.Assets;
 import gudgeon.app.web.page.ErrorPage;
 import gudgeon.app.web.page.Gate;
@@ -15,6 +23,7 @@ import io.javalin.http.HttpResponseException;
 import io.javalin.util.JavalinBindException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.util.List;
 
 /** The pages, served to this machine alone. */
@@ -22,6 +31,11 @@ public final class WebServer implements AutoCloseable {
     /** Where it listens when nothing else is asked for. */
     public static final int PORT = 8462;
 
+    private static final String SAFE = "What was saved before is safe. This was not saved: see whether the disk is full, then send it again.";
+    private static final Refusal TAKEN = new Refusal(
+            409,
+            "This form was sent before, as something else. Nothing was changed.",
+            "Load the page again, and send it again.");
     private static final String LOOPBACK = "127.0.0.1";
 
     private final Javalin server;
@@ -36,25 +50,32 @@ public final class WebServer implements AutoCloseable {
      * Starts to serve.
      *
      * @param port 1 to 65535, or 0 for any that is free
-     * @throws UncheckedIOException when the port is taken
+     * @param store file of the books, made when it is not there
+     * @throws UncheckedIOException when the port is taken or the store cannot be opened
      */
-    public static WebServer start(int port) {
+    public static WebServer start(int port, Path store) {
+        Workshop workshop = Workshop.open(store);
+        JobDesk desk = new JobDesk(workshop);
         EngineShelf shelf = new EngineShelf();
         Assets assets = Assets.load();
         Pages pages = new Pages(assets);
         EnginePages engines = new EnginePages(shelf, pages);
+        JobStripPages jobStrip = new JobStripPages(desk, pages);
         StripPages strip = new StripPages(shelf, pages);
         Javalin server = Javalin.create(config -> {
             configure(config);
             config.routes.before(Gate::pass);
             config.routes.get("/s/{hash}/{name}", assets::serve);
-            config.routes.get("/", request -> Pages.goTo(request, "/engines"));
+            new JobPages(desk, shelf, pages).route(config.routes);
+            jobStrip.route(config.routes);
+            new NotePages(desk, pages).route(config.routes);
+            new BenchPages(desk, pages).route(config.routes);
             LookPages.route(config.routes);
             engines.route(config.routes);
             strip.route(config.routes);
             errors(config, new ErrorPage(pages));
         });
-        WebServer running = new WebServer(server, List.of(engines, strip));
+        WebServer running = new WebServer(server, List.of(engines, strip, jobStrip, desk, workshop));
         try {
             server.start(LOOPBACK, port);
         } catch (JavalinBindException e) {
@@ -77,6 +98,9 @@ public final class WebServer implements AutoCloseable {
     private static void errors(JavalinConfig config, ErrorPage page) {
         config.routes.exception(Refusal.class, (refusal, request) -> page.refuse(request, refusal));
         config.routes.exception(HttpResponseException.class, (e, request) -> page.refuse(request, refusal(e)));
+        config.routes.exception(IdTaken.class, (e, request) -> page.refuse(request, TAKEN));
+        config.routes.exception(
+                StoreFailed.class, (e, request) -> page.refuse(request, new Refusal(500, String.valueOf(e.getMessage()), SAFE)));
         config.routes.exception(Exception.class, (e, request) -> page.failed(request, e));
     }
 

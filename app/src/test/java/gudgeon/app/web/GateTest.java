@@ -12,10 +12,12 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Who gets in, and what a refusal looks like. Common practice of the web: same origin, DNS rebinding, RFC 9110 statuses. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -26,8 +28,8 @@ class GateTest {
     private WebServer server;
 
     @BeforeAll
-    void start() {
-        server = WebServer.start(0);
+    void start(@TempDir Path folder) {
+        server = WebServer.start(0, folder.resolve("books.sqlite"));
     }
 
     @AfterAll

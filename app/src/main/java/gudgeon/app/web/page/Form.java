@@ -15,6 +15,9 @@ import java.util.UUID;
  * that the form can be shown again as it was.
  */
 public final class Form {
+    /** Field that names the entry that a form makes: sent twice, it is written once. */
+    public static final String ENTRY = "entry";
+
     /** Most characters of a line. */
     public static final int LINE = 200;
 
@@ -143,7 +146,7 @@ public final class Form {
      * @throws Refusal when the form carries none
      */
     public UUID entry() {
-        String text = typed(EntryIds.FIELD);
+        String text = typed(ENTRY);
         if (!text.matches("[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}")) {
             throw Refusal.wrong(
                     "This form has lost its entry number. Nothing was changed.", "Load the page again and send it again.");

@@ -105,6 +105,11 @@ public final class StripView {
     }
 
     public List<Choices> choices() {
+        return choices(engine);
+    }
+
+    /** The parts that can be reached, by assembly. */
+    public static List<Choices> choices(Engine engine) {
         Map<String, List<Choice>> byGroup = new LinkedHashMap<>();
         List<String> all = engine.parts().stream().map(Part::name).toList();
         for (Part part : engine.parts()) {

@@ -1,0 +1,140 @@
+package gudgeon.app.web.jobs;
+
+import gudgeon.app.desk.Deed;
+import gudgeon.app.desk.FieldProblem;
+import gudgeon.app.desk.Job;
+import gudgeon.app.desk.JobList;
+import gudgeon.app.desk.PlanChange;
+import gudgeon.app.desk.Who;
+import gudgeon.app.desk.Workshop;
+import gudgeon.app.web.page.Form;
+import gudgeon.app.web.page.Pages;
+import gudgeon.app.web.page.Refusal;
+import gudgeon.app.web.page.Sheet;
+import gudgeon.app.web.page.Workroom;
+import io.javalin.http.Context;
+import java.time.Duration;
+import java.time.format.DateTimeFormatter;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+
+/** What every page about a job needs: the job itself, its frame, writing down what was sent. */
+public final class JobDesk implements AutoCloseable {
+    private static final DateTimeFormatter SAVED = DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.UK);
+    private static final int MOST_REMEMBERED = 200;
+
+    private final Workshop workshop;
+    private final Workroom<Standing, JobList.Line> lines = new Workroom<>(2, Duration.ofSeconds(3));
+    private final Map<UUID, Said> said = new LinkedHashMap<>(16, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<UUID, Said> eldest) {
+            return size() > MOST_REMEMBERED;
+        }
+    };
+
+    public JobDesk(Workshop workshop) {
+        this.workshop = workshop;
+    }
+
+    /**
+     * What the page after a write says.
+     *
+     * @param text what was written
+     * @param change what it changed
+     */
+    public record Said(String text, PlanChange change) {}
+
+    /** A job at one place of its book. */
+    private record Standing(String job, long seq) {}
+
+    /** Where a job stands; empty while its plan is being worked out. */
+    public Optional<JobList.Line> line(Job job) {
+        return lines.ask(new Standing(job.id(), job.state().lastSeq()), () -> JobList.line(job));
+    }
+
+    /** Shows that the plan of a job is being worked out. */
+    public void showWorking(Context request, Pages pages, Job job) {
+        pages.show(request, "jobs/working.jte", sheet(job, "Being worked out", Sheet.Stage.NONE), job.name());
+    }
+
+    @Override
+    public void close() {
+        lines.close();
+    }
+
+    public Workshop workshop() {
+        return workshop;
+    }
+
+    /** A name for the entry that a form is about to make. */
+    public String newEntry() {
+        return workshop.nextId().toString();
+    }
+
+    /**
+     * The job that the path names.
+     *
+     * @throws Refusal when there is none
+     */
+    public Job job(Context request) {
+        String id = request.pathParam("job");
+        return workshop.findJob(id)
+                .orElseThrow(() -> Refusal.missing("No job is called " + id + ".", "The first page lists all jobs."));
+    }
+
+    /** The frame of a page about a job. */
+    public Sheet sheet(Job job, String title, Sheet.Stage stage) {
+        String saved = job.facts().clocked().last().map(SAVED::format).orElse("–");
+        return Sheet.of(Sheet.Section.JOBS, title)
+                .about(job.name(), JobPaths.job(job))
+                .at(stage)
+                .with("Job", job.name())
+                .with("Sheet", title)
+                .with("Book", "saved " + saved);
+    }
+
+    /**
+     * Writes down what a form says, once however often it is sent. On refusal the faults are in the form, under the names of its fields.
+     *
+     * @param text what the next page says of it
+     * @return whether it is in the book
+     */
+    public boolean write(Job job, Deed deed, Form form, String text) {
+        return switch (workshop.note(job, deed, Who.SOMEBODY, Optional.of(form.entry()))) {
+            case Workshop.Noted.Done done -> {
+                remember(form.entry(), new Said(text, done.change()));
+                yield true;
+            }
+            case Workshop.Noted.Refused refused -> {
+                faults(form, refused.problems());
+                yield false;
+            }
+        };
+    }
+
+    /** Puts problems beside the fields that they are about. */
+    public static void faults(Form form, List<FieldProblem> problems) {
+        problems.forEach(problem -> form.refuse(problem.field(), FieldFaults.text(problem)));
+    }
+
+    private void remember(UUID entry, Said what) {
+        synchronized (said) {
+            said.putIfAbsent(entry, what);
+        }
+    }
+
+    /** What was said of the entry that the address names; empty after a restart and on other pages. */
+    public Optional<Said> said(Context request) {
+        String entry = request.queryParam("said");
+        if (entry == null || !entry.matches("[0-9a-f-]{36}")) {
+            return Optional.empty();
+        }
+        synchronized (said) {
+            return Optional.ofNullable(said.get(UUID.fromString(entry)));
+        }
+    }
+}
