@@ -4,7 +4,6 @@ import gudgeon.app.store.StoreFile;
 import gudgeon.app.web.WebServer;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -47,20 +46,10 @@ final class ServeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InterruptedException {
-        if (port < 0 || port > 65_535) {
-            throw new ParameterException(spec.commandLine(), "--port is 0 to 65535, not " + port);
-        }
-        Path books = file();
-        WebServer server = WebServer.start(port, books);
-        CountDownLatch stopped = new CountDownLatch(1);
-        Runtime.getRuntime().addShutdownHook(Thread.ofPlatform().unstarted(() -> {
-            server.close();
-            stopped.countDown();
-        }));
-        screen.out().println("Gudgeon is at " + server.address() + "  (Ctrl-C ends it; books: " + books + ")");
-        screen.flush();
-        stopped.await();
-        return Exit.DONE;
+        Serving.fault(port).ifPresent(fault -> {
+            throw new ParameterException(spec.commandLine(), fault);
+        });
+        return Serving.untilStopped(screen, port, file(), "");
     }
 
     private Path file() {

@@ -2,6 +2,8 @@ package gudgeon.app.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gudgeon.app.desk.Job;
+import gudgeon.app.desk.Workshop;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -17,7 +19,7 @@ class DemoTest {
     @Test
     void printsThePlanAndWritesEveryPaper() throws IOException {
         Path papers = folder.resolve("papers");
-        Typed typed = Typed.run("demo", "--to", papers.toString());
+        Typed typed = Typed.run("demo", "--no-serve", "--to", papers.toString());
         assertThat(typed.exit()).isEqualTo(Exit.DONE);
         assertThat(typed.out())
                 .startsWith("Dunlin 22D: cylinder head off")
@@ -31,10 +33,29 @@ class DemoTest {
     }
 
     @Test
+    void theBookOfTheJobHoldsAStripHalfDoneAndIsToldOnce() {
+        Path books = folder.resolve("books.sqlite");
+        String papers = folder.resolve("papers").toString();
+        assertThat(Typed.run("demo", "--no-serve", "--to", papers, "--store", books.toString()).exit())
+                .isEqualTo(Exit.DONE);
+        assertThat(Typed.run("demo", "--no-serve", "--to", papers, "--store", books.toString()).exit())
+                .isEqualTo(Exit.DONE);
+        try (Workshop workshop = Workshop.open(books)) {
+            assertThat(workshop.jobIds()).hasSize(1);
+            Job job = workshop.findJob(workshop.jobIds().getFirst()).orElseThrow();
+            assertThat(job.stage()).isEqualTo(Job.Stage.STRIPPING);
+            assertThat(job.facts().contradictions()).isEmpty();
+            assertThat(job.facts().kept().bags()).hasSizeGreaterThan(15);
+            assertThat(job.facts().findings().troubles()).isNotEmpty();
+            assertThat(job.findNext()).isPresent();
+        }
+    }
+
+    @Test
     void aFolderThatIsAFileIsToldAndLeftAlone() throws IOException {
         Path file = folder.resolve("papers");
         Files.writeString(file, "mine");
-        Typed typed = Typed.run("demo", "--to", file.toString());
+        Typed typed = Typed.run("demo", "--no-serve", "--to", file.toString());
         assertThat(typed.exit()).isEqualTo(Exit.FAILED);
         assertThat(typed.err()).contains(file.toString());
         assertThat(Files.readString(file)).isEqualTo("mine");
