@@ -2,6 +2,8 @@ package gudgeon.browser;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.FormData;
+import com.microsoft.playwright.options.RequestOptions;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -47,9 +49,55 @@ final class Walk {
         stops.add(new Stop("job-drawing", job + "/strip/drawing"));
         stops.add(new Stop("note", job + "/note?about=head-studs"));
         stops.add(new Stop("undo", job + "/undo"));
+        rooms(bench, page, job, stops);
         stops.add(new Stop("job-stuck", open(bench, page, "A job with a very long name, longer than any head of a page has room for",
                 "Dunlin 22D", "cylinder head")));
         return stops;
+    }
+
+    /** The other pages of a job, none of them empty. */
+    private static void rooms(Bench bench, Page page, String job, List<Stop> stops) {
+        stops.add(new Stop("found-which", job + "/found"));
+        stops.add(new Stop("found", job + "/found?joint=cowl-screws"));
+        stops.add(new Stop("trouble", job + "/trouble?joint=cowl-screws"));
+        bench.open(page, job + "/trouble?joint=cowl-screws");
+        page.getByLabel("Seized").check();
+        page.locator("main form button").last().click();
+        stops.add(new Stop("trouble-ladder", path(page).replaceFirst("&said=.*", "")));
+        stops.add(new Stop("trouble-which", job + "/trouble"));
+        for (String room : List.of("bags", "labels", "order", "build", "closing", "book", "toolbox", "tags", "engine")) {
+            stops.add(new Stop(room, job + "/" + room));
+        }
+        stops.add(new Stop("bag", job + "/bags/bag?bag=1"));
+        stops.add(new Stop("part-place", job + "/bags/part?part=rocker-gear"));
+        stops.add(new Stop("add-joint", job + "/engine/add-joint"));
+        stops.add(new Stop("add-part", job + "/engine/add-part"));
+        stops.add(new Stop("correct-joint", job + "/engine/joint?joint=head-studs"));
+        bench.open(page, job + "/book");
+        stops.add(new Stop("take-back", page.locator(".entries .back").last().getAttribute("href")));
+        String built = open(bench, page, "Half tightened", "Wren 160", "cylinder head");
+        doAll(bench, page, built, "/bench", "/bench/done", "nothing");
+        doAll(bench, page, built, "/build/bench", "/build/done", "head-studs/2");
+        stops.add(new Stop("build-stage", built + "/build/bench"));
+        stops.add(new Stop("build-sure", built + "/build/sure?step=head-studs%2F2"));
+        stops.add(new Stop("build-broken", built + "/build/broken"));
+        stops.add(new Stop("build-way", built + "/build"));
+        stops.add(new Stop("bags-all", built + "/bags"));
+        stops.add(new Stop("tags-half", built + "/tags"));
+    }
+
+    /** Sends the form of one step after the other, until a step is next or none is left. */
+    private static void doAll(Bench bench, Page page, String job, String from, String to, String until) {
+        for (int i = 0; i < 60; i++) {
+            bench.open(page, job + from);
+            if (page.locator("#done").count() == 0 || page.locator("#done input[value='" + until + "']").count() > 0) {
+                return;
+            }
+            FormData form = FormData.create();
+            page.locator("#done input").all().forEach(field -> form.set(field.getAttribute("name"), field.inputValue()));
+            page.request().post(bench.address(job + to), RequestOptions.create().setForm(form));
+        }
+        throw new AssertionError("not at " + until + " after 60 steps of " + job);
     }
 
     /** Begins a job as a person does, and gives its path. */

@@ -4,18 +4,28 @@ import gudgeon.app.desk.EngineShelf;
 import gudgeon.app.desk.Workshop;
 import gudgeon.app.store.IdTaken;
 import gudgeon.app.store.StoreFailed;
+import gudgeon.app.web.bags.BagPages;
 import gudgeon.app.web.bench.BenchPages;
+import gudgeon.app.web.build.BuildPages;
+import gudgeon.app.web.closing.ClosingPages;
+import gudgeon.app.web.correction.CorrectionPages;
 import gudgeon.app.web.engines.EnginePages;
+import gudgeon.app.web.found.FoundPages;
+import gudgeon.app.web.history.HistoryPages;
 import gudgeon.app.web.jobs.JobDesk;
 import gudgeon.app.web.jobs.JobPages;
 import gudgeon.app.web.jobs.JobStripPages;
 import gudgeon.app.web.jobs.NotePages;
+import gudgeon.app.web.order.OrderPages;
 import gudgeon.app.web.page.Assets;
 import gudgeon.app.web.page.ErrorPage;
 import gudgeon.app.web.page.Gate;
 import gudgeon.app.web.page.Pages;
 import gudgeon.app.web.page.Refusal;
 import gudgeon.app.web.strip.StripPages;
+import gudgeon.app.web.tags.TagPages;
+import gudgeon.app.web.toolbox.ToolboxPages;
+import gudgeon.app.web.trouble.TroublePages;
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
@@ -61,6 +71,7 @@ public final class WebServer implements AutoCloseable {
         Pages pages = new Pages(assets);
         EnginePages engines = new EnginePages(shelf, pages);
         JobStripPages jobStrip = new JobStripPages(desk, pages);
+        BuildPages way = new BuildPages(desk, pages);
         StripPages strip = new StripPages(shelf, pages);
         Javalin server = Javalin.create(config -> {
             configure(config);
@@ -70,12 +81,14 @@ public final class WebServer implements AutoCloseable {
             jobStrip.route(config.routes);
             new NotePages(desk, pages).route(config.routes);
             new BenchPages(desk, pages).route(config.routes);
+            rooms(config, desk, pages);
+            way.route(config.routes);
             LookPages.route(config.routes);
             engines.route(config.routes);
             strip.route(config.routes);
             errors(config, new ErrorPage(pages));
         });
-        WebServer running = new WebServer(server, List.of(engines, strip, jobStrip, desk, workshop));
+        WebServer running = new WebServer(server, List.of(engines, strip, jobStrip, way, desk, workshop));
         try {
             server.start(LOOPBACK, port);
         } catch (JavalinBindException e) {
@@ -84,6 +97,19 @@ public final class WebServer implements AutoCloseable {
                     "cannot listen on port " + port, new IOException("something else is there already", e));
         }
         return running;
+    }
+
+    /** The pages of a job beside its strip. */
+    private static void rooms(JavalinConfig config, JobDesk desk, Pages pages) {
+        new FoundPages(desk, pages).route(config.routes);
+        new TroublePages(desk, pages).route(config.routes);
+        new BagPages(desk, pages).route(config.routes);
+        new OrderPages(desk, pages).route(config.routes);
+        new ClosingPages(desk, pages).route(config.routes);
+        new HistoryPages(desk, pages).route(config.routes);
+        new ToolboxPages(desk, pages).route(config.routes);
+        new TagPages(desk, pages).route(config.routes);
+        new CorrectionPages(desk, pages).route(config.routes);
     }
 
     private static void configure(JavalinConfig config) {

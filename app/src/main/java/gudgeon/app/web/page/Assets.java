@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  * ever and never shows an old one.
  */
 public final class Assets {
-    private static final List<String> WEB = List.of("sheet.css", "comfort.js", "mark.svg");
+    private static final List<String> WEB = List.of("sheet.css", "rooms.css", "comfort.js", "mark.svg");
     private static final List<String> FONTS = List.of(
             "atkinson-hyperlegible-next-latin-400-normal.woff2",
             "atkinson-hyperlegible-next-latin-700-normal.woff2",

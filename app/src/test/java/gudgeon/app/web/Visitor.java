@@ -1,0 +1,116 @@
+package gudgeon.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A browser without scripts: loads pages, fills the form that a page holds, sends it, follows where it leads. */
+final class Visitor {
+    private static final String TOKEN = "0123456789abcdef0123456789abcdef";
+    private static final Pattern FORM = Pattern.compile("(?s)<form[^>]*action=\"([^\"]*)\".*?</form>");
+    private static final Pattern INPUT = Pattern.compile("<input type=\"hidden\" name=\"([^\"]+)\" value=\"([^\"]*)\"");
+
+    private final HttpClient client = HttpClient.newHttpClient();
+    private final String root;
+
+    /** @param server its address, with a slash at the end */
+    Visitor(String server) {
+        this.root = server.substring(0, server.length() - 1);
+    }
+
+    /** A page as it came. @param path where it is, after redirects */
+    record Page(int status, String path, String body) {
+        /** Without markup, blanks as one. */
+        String text() {
+            return body.replaceAll("(?s)<head>.*?</head>", "")
+                    .replaceAll("<[^>]+>", " ")
+                    .replace("&amp;", "&")
+                    .replaceAll("\\s+", " ");
+        }
+    }
+
+    Page get(String path) throws IOException, InterruptedException {
+        HttpResponse<String> answer = client.send(
+                HttpRequest.newBuilder(URI.create(root + path))
+                        .header("Cookie", "gudgeon-token=" + TOKEN)
+                        .build(),
+                HttpResponse.BodyHandlers.ofString());
+        return new Page(answer.statusCode(), path, answer.body());
+    }
+
+    /** Sends fields as they are, and follows the answer. */
+    Page post(String path, Map<String, String> fields) throws IOException, InterruptedException {
+        StringBuilder body = new StringBuilder();
+        fields.forEach((name, value) -> body.append(body.isEmpty() ? "" : "&")
+                .append(URLEncoder.encode(name, StandardCharsets.UTF_8))
+                .append('=')
+                .append(URLEncoder.encode(value, StandardCharsets.UTF_8)));
+        HttpResponse<String> answer = client.send(
+                HttpRequest.newBuilder(URI.create(root + path))
+                        .header("Cookie", "gudgeon-token=" + TOKEN)
+                        .header("Content-Type", "application/x-www-form-urlencoded")
+                        .POST(HttpRequest.BodyPublishers.ofString(body.toString()))
+                        .build(),
+                HttpResponse.BodyHandlers.ofString());
+        String location = answer.headers().firstValue("Location").orElse("");
+        return location.isEmpty() ? new Page(answer.statusCode(), path, answer.body()) : get(location);
+    }
+
+    /** The hidden fields of the first form of a page that is sent to a path with this end. */
+    static Map<String, String> form(Page page, String end) {
+        Matcher form = FORM.matcher(page.body());
+        while (form.find()) {
+            if (form.group(1).endsWith(end)) {
+                Map<String, String> fields = new LinkedHashMap<>();
+                Matcher input = INPUT.matcher(form.group());
+                while (input.find()) {
+                    fields.put(input.group(1), input.group(2).replace("&amp;", "&").replace("&#34;", "\""));
+                }
+                return fields;
+            }
+        }
+        throw new AssertionError("no form to " + end + " at " + page.path() + ": " + page.text());
+    }
+
+    /** Loads a page, fills its form and sends it. @param filled names and values, in turn */
+    Page fill(String path, String end, String... filled) throws IOException, InterruptedException {
+        Page page = get(path);
+        Map<String, String> fields = form(page, end);
+        for (int i = 0; i < filled.length; i += 2) {
+            fields.put(filled[i], filled[i + 1]);
+        }
+        Matcher action = Pattern.compile("action=\"([^\"]*" + Pattern.quote(end) + ")\"").matcher(page.body());
+        assertThat(action.find()).as("a form to " + end).isTrue();
+        return post(action.group(1).replace("&amp;", "&"), fields);
+    }
+
+    /** Begins a job, and gives its path. */
+    String open(String name, String engine, String target) throws IOException, InterruptedException {
+        Page page = fill("/new-job", "/new-job", "name", name, "engine", engine, "target", target);
+        assertThat(page.status()).as(page.text()).isEqualTo(200);
+        return page.path().replaceFirst("[?].*", "");
+    }
+
+    /** Does the next steps of the strip, parts to the shelf. */
+    void strip(String job, int steps) throws IOException, InterruptedException {
+        for (int i = 0; i < steps; i++) {
+            Page bench = get(job + "/bench");
+            if (!bench.body().contains("action=\"" + job + "/bench/done\"")) {
+                return;
+            }
+            Map<String, String> fields = form(bench, "/bench/done");
+            fields.computeIfPresent("place", (name, value) -> "shelf");
+            assertThat(post(job + "/bench/done", fields).status()).isEqualTo(200);
+        }
+    }
+}

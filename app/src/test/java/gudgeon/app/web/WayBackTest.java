@@ -1,0 +1,138 @@
+package gudgeon.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gudgeon.app.desk.Job;
+import gudgeon.app.desk.OpenJob;
+import gudgeon.app.desk.PartsOff;
+import gudgeon.app.desk.StepDone;
+import gudgeon.app.desk.StripQuestion;
+import gudgeon.app.desk.Who;
+import gudgeon.app.desk.Workshop;
+import gudgeon.core.book.Setup;
+import gudgeon.core.planning.StripPlan;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The build bench with a torque and an angle stage, each interrupted, and the ledgers at the end. The rules of interruption:
+ * common practice for torque-to-yield bolts, an angle is never turned twice.
+ */
+class WayBackTest {
+    /** A head on a block; invented, values typical. */
+    private static final String ENGINE = """
+            format: 1
+            engine: { id: finch-1, name: Finch 1, base: block }
+            zones:
+              top: { name: Top }
+            parts:
+              block: { mass: 30 kg }
+              head: { name: Cylinder head, mass: 8 kg, keep: [orientation] }
+            joints:
+              head-bolts:
+                between: [head, block]
+                fasteners: [{ count: 4, kind: bolt, thread: M10x1.25, length: 90 mm, drive: hexagon 14 mm, at: [[0, 0], [80, 0], [80, 60], [0, 60]] }]
+                tighten: [{ torque: 30 N·m, thread: oiled }, { angle: 90 °, thread: oiled }]
+                pattern: cross
+            """;
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    /** A job that is stripped, in the store that the server will open. */
+    private String stripped() {
+        try (Workshop workshop = Workshop.open(folder.resolve("books.sqlite"))) {
+            OpenJob open = new OpenJob(
+                    "Finch",
+                    new OpenJob.Start.Text(ENGINE),
+                    new StripQuestion.Goal(List.of("head"), List.of(), List.of(), List.of()),
+                    new Setup.Settings(List.of(), 0, "", ""));
+            OpenJob.Reply reply = open.open(workshop, Who.SOMEBODY, Optional.empty());
+            assertThat(reply).isInstanceOf(OpenJob.Reply.Opened.class);
+            Job job = ((OpenJob.Reply.Opened) reply).job();
+            while (job.findNext().isPresent()) {
+                StripPlan.Operation next = job.findNext().orElseThrow();
+                Workshop.Noted noted = workshop.note(
+                        job,
+                        next.kind() == StripPlan.Kind.LIFT
+                                ? new PartsOff(next.pieces(), "bench", false, "scribed")
+                                : StepDone.of(next.id()),
+                        Who.SOMEBODY,
+                        Optional.empty());
+                job = ((Workshop.Noted.Done) noted).job();
+            }
+            return "/jobs/" + job.id();
+        }
+    }
+
+    @Test
+    void torqueStartsAtTheFirstAngleIsTurnedOnceAndTheTrayIsEmptyAtTheEnd() throws Exception {
+        String job = stripped();
+        try (WebServer server = WebServer.start(0, folder.resolve("books.sqlite"))) {
+            Visitor visitor = new Visitor(server.address());
+            String bench = job + "/build/bench";
+            assertThat(visitor.get(job + "/closing").text()).contains("Not yet").contains("Head bolts: 4 fasteners out");
+            visitor.fill(bench, "/build/done");
+            visitor.fill(bench, "/build/done");
+            assertThat(visitor.get(bench).text()).contains("Stage 1 of 2: 30 N·m, every bolt, 1 to 4");
+            visitor.fill(bench, "/build/turned");
+            assertThat(visitor.fill(bench, "/build/turned").text()).contains("Number 1 and 2 have it. Now number 3.");
+            assertThat(visitor.get(job + "/tags").text()).contains("Half tightened");
+            Visitor.Page torque = visitor.fill(job + "/build/broken", "/build/broken");
+            assertThat(torque.text()).contains("The stage starts at number 1").contains("Back nothing off").contains("All 4 have it");
+            assertThat(visitor.fill(bench, "/build/done").text()).contains("Stage 2 of 2: 90° further").contains("Paint a mark");
+
+            visitor.fill(bench, "/build/turned");
+            Visitor.Page which = visitor.get(job + "/build/broken");
+            assertThat(visitor.fill(job + "/build/broken", "/build/broken").status()).as("certain or not must be said").isEqualTo(422);
+            assertThat(which.text()).doesNotContain("again");
+            Visitor.Page angle = visitor.fill(job + "/build/broken", "/build/broken", "certain", "yes", "f-3", "yes");
+            assertThat(angle.text()).contains("Turn only those without a mark: 3 and 4").doesNotContain("again");
+            assertThat(crosses(angle)).as("done ones are crossed as well as filled").isEqualTo(2);
+            Visitor.Page spent = visitor.fill(job + "/build/broken", "/build/broken", "certain", "no");
+            assertThat(spent.text()).contains("All are spent").doesNotContain("again");
+            assertThat(spent.body()).doesNotContain("/build/turned");
+            assertThat(visitor.fill(bench, "/build/renewed").text()).contains("All out and renewed");
+            finish(visitor, bench);
+            assertThat(visitor.get(job + "/build").text()).contains("Every step of the way back is done");
+            Visitor.Page closing = visitor.get(job + "/closing");
+            assertThat(closing.text()).contains("Everything balances").contains("4 out, 4 in");
+            assertThat(visitor.fill(job + "/closing", "/closing", "note", "tray empty").text()).contains("Closed up and signed for");
+        }
+    }
+
+    private static int crosses(Visitor.Page page) {
+        return page.body().split("class=\"hole done\"><circle[^>]*/><path", -1).length - 1;
+    }
+
+    private static void finish(Visitor visitor, String bench) throws Exception {
+        for (int i = 0; i < 12; i++) {
+            Visitor.Page page = visitor.get(bench);
+            if (!page.body().contains("/build/done\"")) {
+                return;
+            }
+            Map<String, String> fields = Visitor.form(page, "/build/done");
+            visitor.post(bench.replace("/bench", "/done"), fields);
+        }
+    }
+
+    @Test
+    void aRagThatWentInMustComeOut() throws Exception {
+        String job = stripped();
+        try (WebServer server = WebServer.start(0, folder.resolve("books.sqlite"))) {
+            Visitor visitor = new Visitor(server.address());
+            String ledger = "/closing/entry";
+            assertThat(visitor.fill(job + "/closing", ledger, "what", "rag-in", "where", "Bore 1", "rags", "2").text())
+                    .contains("Bore 1: 2 in, 0 out");
+            assertThat(visitor.fill(job + "/closing", ledger, "what", "rag-out", "where", "Bore 1", "rags", "lots").status())
+                    .isEqualTo(422);
+            assertThat(visitor.fill(job + "/closing", ledger, "what", "rag-out", "where", "Bore 1", "rags", "2").text())
+                    .contains("Bore 1 : 2 in, 2 out")
+                    .doesNotContain("Rags still in");
+        }
+    }
+}
