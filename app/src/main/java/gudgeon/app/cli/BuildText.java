@@ -7,9 +7,10 @@ import gudgeon.app.document.Names;
 import gudgeon.core.planning.BuildPlan;
 import gudgeon.core.planning.BuildPlan.Operation;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
+import java.util.Set;
 
 /** The way back for a person. */
 final class BuildText {
@@ -27,10 +28,14 @@ final class BuildText {
     void print(Reply.Planned planned) {
         BuildPlan plan = planned.plan();
         layout.heading(planned.strip().engine().identity().name() + ": the way back from "
-                + GoalWords.of(planned.strip().engine(), planned.strip().request().target()));
+                + GoalWords.of(
+                        planned.strip().engine(), planned.strip().request().target()));
         layout.blank();
-        layout.line("  " + Ink.STRONG.on(screen, Figures.time(plan.totals().totalSeconds()) + ", "
-                + Figures.count(plan.operations().size(), "step")));
+        layout.line("  "
+                + Ink.STRONG.on(
+                        screen,
+                        Figures.time(plan.totals().totalSeconds()) + ", "
+                                + Figures.count(plan.operations().size(), "step")));
         layout.line("  " + Figures.time(plan.totals().workSeconds()) + " work, "
                 + Figures.time(plan.totals().changeoverSeconds()) + " changing place and tools, "
                 + Figures.time(plan.totals().waitSeconds()) + " waiting");
@@ -40,13 +45,30 @@ final class BuildText {
                     + " cannot be done yet; the reason stands with each");
         }
         layout.blank();
+        layOut(planned);
         steps(planned);
         accounts(plan);
     }
 
+    private void layOut(Reply.Planned planned) {
+        Set<String> tools = new LinkedHashSet<>();
+        planned.plan()
+                .operations()
+                .forEach(operation -> tools.addAll(operation.place().tools()));
+        list("lay out", List.copyOf(tools));
+        list("in hand", new BuildWords(planned.strip().engine()).allInputs(planned.plan()));
+        layout.blank();
+    }
+
+    private void list(String label, List<String> things) {
+        if (!things.isEmpty()) {
+            layout.hanging(String.format(Locale.ROOT, "  %-9s", label), 11, String.join("; ", things));
+        }
+    }
+
     private void steps(Reply.Planned planned) {
         BuildWords words = new BuildWords(planned.strip().engine());
-        CautionLines cautions = new CautionLines(screen);
+        CautionLines cautions = new CautionLines(screen, planned.strip().engine());
         Names names = new Names(planned.strip().engine());
         String zone = "";
         for (Operation operation : planned.plan().operations()) {
@@ -54,12 +76,24 @@ final class BuildText {
                 zone = operation.place().zone();
                 layout.heading(names.zone(zone));
             }
-            cautions.print(INDENT, operation.needs().cautions());
+            List<String> placed = operation.kind() == BuildPlan.Kind.PLACE
+                    ? operation.subject().parts()
+                    : List.of();
+            cautions.print(INDENT, operation.number(), operation.needs().cautions(), placed);
             layout.withFigure(
                     String.format(Locale.ROOT, "%4d  ", operation.number()),
                     INDENT,
                     words.instruction(operation),
                     Figures.time(operation.clock().seconds()));
+            BuildPlan.Tightening tightening = operation.tightening();
+            if (tightening != null && words.ordered(operation)) {
+                PatternSketch.of(
+                                planned.strip()
+                                        .engine()
+                                        .joint(operation.subject().ref()),
+                                tightening.fasteners())
+                        .forEach(line -> layout.line("      " + line));
+            }
             String details = Layout.sentences(details(words, planned.plan(), operation));
             if (!details.isEmpty()) {
                 layout.paragraph(INDENT, details, Ink.SOFT);
@@ -81,19 +115,9 @@ final class BuildText {
         if (!words.thread(operation).isEmpty()) {
             details.add(words.thread(operation));
         }
-        BuildPlan.Tightening tightening = operation.tightening();
-        if (tightening != null && tightening.stage() > 0 && tightening.fasteners().size() > 1) {
-            details.add("positions from first to last: " + positions(tightening.fasteners()));
-        }
         details.addAll(words.notes(operation));
         details.addAll(words.lags(operation, plan));
         return details;
-    }
-
-    private static String positions(List<String> fasteners) {
-        return fasteners.stream()
-                .map(id -> id.substring(id.lastIndexOf('/') + 1))
-                .collect(Collectors.joining(" "));
     }
 
     private void holdUps(BuildWords words, BuildPlan plan, Operation operation) {
@@ -111,14 +135,23 @@ final class BuildText {
 
     private void accounts(BuildPlan plan) {
         layout.heading("At the end");
-        long open = plan.accounts().stream().filter(account -> !account.settled()).count();
-        layout.hanging("  - ", 4, Figures.count(plan.accounts().size(), "thing") + " accounted for, "
-                + (open == 0 ? "nothing left over" : open + " of them only when blocked steps go on"));
-        plan.cures().forEach(cure -> layout.hanging(
-                "  - ", 4, "sealant of " + cure.joint() + " cures for " + Figures.time(cure.secondsLeft()) + " more"));
-        plan.corrections().forEach(correction -> layout.hanging(
+        long open =
+                plan.accounts().stream().filter(account -> !account.settled()).count();
+        layout.hanging(
                 "  - ",
                 4,
-                "the file says otherwise about " + correction.about() + ": " + String.join(", ", correction.ids())));
+                Figures.count(plan.accounts().size(), "thing") + " accounted for, "
+                        + (open == 0 ? "nothing left over" : open + " of them only when blocked steps go on"));
+        plan.cures()
+                .forEach(cure -> layout.hanging(
+                        "  - ",
+                        4,
+                        "sealant of " + cure.joint() + " cures for " + Figures.time(cure.secondsLeft()) + " more"));
+        plan.corrections()
+                .forEach(correction -> layout.hanging(
+                        "  - ",
+                        4,
+                        "the file says otherwise about " + correction.about() + ": "
+                                + String.join(", ", correction.ids())));
     }
 }

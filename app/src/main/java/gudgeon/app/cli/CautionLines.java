@@ -1,35 +1,58 @@
 package gudgeon.app.cli;
 
+import gudgeon.app.document.ToldCautions;
 import gudgeon.app.format.Caution;
 import gudgeon.app.format.Cautions;
-import java.util.HashSet;
+import gudgeon.core.engine.Engine;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
+import java.util.stream.Collectors;
 
-/** Cautions before a step: in full the first time in a plan, by their title from then on. */
+/** Cautions before a step, as fully as {@link ToldCautions} says. Used for one plan. */
 final class CautionLines {
     private final Screen screen;
     private final Layout layout;
-    private final Set<String> told = new HashSet<>();
+    private final ToldCautions told;
 
-    CautionLines(Screen screen) {
+    CautionLines(Screen screen, Engine engine) {
         this.screen = screen;
         this.layout = new Layout(screen);
+        this.told = new ToldCautions(Cautions.catalogue(), engine);
     }
 
-    void print(int indent, List<String> ids) {
-        for (Caution caution : Cautions.catalogue().ranked(ids)) {
-            String word = caution.level().word().toUpperCase(Locale.ROOT);
-            Ink ink = caution.level() == Caution.Level.DANGER ? Ink.DANGER : Ink.CAUTION;
-            String lead = " ".repeat(indent) + ink.on(screen, word) + "  ";
-            int inner = indent + word.length() + 2;
-            if (told.add(caution.id())) {
-                layout.hanging(lead, inner, caution.title() + ".", Ink.STRONG);
-                layout.paragraph(inner, caution.text());
-            } else {
-                layout.hanging(lead, inner, caution.title() + ", see above.");
-            }
+    /** Prints the cautions of the next step; {@code parts} are those that it lifts or places. */
+    void print(int indent, int step, List<String> ids, List<String> parts) {
+        ToldCautions.Told now = told.at(step, ids, parts);
+        now.dangers().forEach(caution -> full(indent, caution));
+        now.cautions().forEach(caution -> full(indent, caution));
+        now.recent()
+                .forEach(recent -> line(
+                        indent,
+                        Caution.Level.CAUTION,
+                        recent.caution().title() + ", as at step " + recent.step() + "."));
+        if (!now.along().isEmpty()) {
+            String titles =
+                    now.along().stream().map(caution -> caution.title() + ".").collect(Collectors.joining(" "));
+            line(indent, Caution.Level.CAUTION, "With the parts that come along: " + titles);
         }
+    }
+
+    private void full(int indent, Caution caution) {
+        line(indent, caution.level(), caution.title() + ".", Ink.STRONG);
+        layout.paragraph(inner(indent, caution.level()), caution.text());
+    }
+
+    private void line(int indent, Caution.Level level, String text, Ink... ink) {
+        Ink mark = level == Caution.Level.DANGER ? Ink.DANGER : Ink.CAUTION;
+        String lead = " ".repeat(indent) + mark.on(screen, word(level)) + "  ";
+        layout.hanging(lead, inner(indent, level), text, ink);
+    }
+
+    private static int inner(int indent, Caution.Level level) {
+        return indent + word(level).length() + 2;
+    }
+
+    private static String word(Caution.Level level) {
+        return level.word().toUpperCase(Locale.ROOT);
     }
 }

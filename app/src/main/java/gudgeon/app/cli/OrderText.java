@@ -1,12 +1,10 @@
 package gudgeon.app.cli;
 
 import gudgeon.app.document.Figures;
-import gudgeon.app.document.Names;
 import gudgeon.app.document.OrderWords;
 import gudgeon.core.engine.Engine;
 import gudgeon.core.ordering.OrderLine;
 import gudgeon.core.ordering.OrderList;
-import java.util.List;
 import java.util.Locale;
 
 /** What must be bought, for a person. */
@@ -34,8 +32,7 @@ final class OrderText {
             String open = totals.unpricedLines() == 0
                     ? ""
                     : ", " + Figures.count(totals.unpricedLines(), "line") + " without a full price";
-            layout.withFigure(
-                    "  ", 2, "known prices together" + open, Figures.money(totals.knownPrice()), Ink.STRONG);
+            layout.withFigure("  ", 2, "known prices together" + open, Figures.money(totals.knownPrice()), Ink.STRONG);
         }
         layout.blank();
     }
@@ -49,11 +46,6 @@ final class OrderText {
     }
 
     private static String uses(Engine engine, OrderLine line) {
-        Names names = new Names(engine);
-        List<String> words = line.uses().stream()
-                .map(use -> names.any(use.id()))
-                .distinct()
-                .toList();
-        return ", for " + Figures.list(words, 2);
+        return ", " + Figures.list(new OrderWords(engine).places(line), 2);
     }
 }

@@ -12,9 +12,11 @@ import gudgeon.core.planning.StripPlan;
 import gudgeon.core.planning.StripPlan.Kind;
 import gudgeon.core.planning.StripPlan.Operation;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Set;
 
 /** A plan of the strip for a person: the answer first, then the steps by place, what to buy, and what is proved. */
 final class StripText {
@@ -47,21 +49,44 @@ final class StripText {
             layout.blank();
             return;
         }
-        layout.line("  " + Ink.STRONG.on(screen, Figures.time(plan.totalSeconds()) + ", "
-                + Figures.count(plan.operations().size(), "step")) + proved(plan));
+        layout.line("  "
+                + Ink.STRONG.on(
+                        screen,
+                        Figures.time(plan.totalSeconds()) + ", "
+                                + Figures.count(plan.operations().size(), "step"))
+                + proved(plan));
         layout.blank();
         StepWords words = new StepWords(planned.engine());
-        int fasteners = plan.operations().stream().mapToInt(words::fastenerCount).sum();
-        row("undoing", plan.opening().jointsSeconds(), Figures.count(count(plan, true), "joint") + ", "
-                + Figures.count(fasteners, "fastener"));
+        int fasteners =
+                plan.operations().stream().mapToInt(words::fastenerCount).sum();
+        row(
+                "undoing",
+                plan.opening().jointsSeconds(),
+                Figures.count(count(plan, true), "joint") + ", " + Figures.count(fasteners, "fastener"));
         row("preparing", plan.opening().readySeconds(), Figures.count(count(plan, false), "preparation"));
         row("changing", plan.order().changeoverSeconds(), "ways between places, tools taken up");
         row("lifting", plan.lifts().seconds(), lifts(plan));
         layout.blank();
+        layOut(plan);
         List<String> inside = InsideWords.of(planned.engine(), planned.request(), plan);
         inside.forEach(sentence -> layout.paragraph(2, sentence + "."));
         if (!inside.isEmpty()) {
             layout.blank();
+        }
+    }
+
+    /** What to have ready before the first step, and what will have to be bought before the way back. */
+    private void layOut(StripPlan plan) {
+        Set<String> tools = new LinkedHashSet<>();
+        plan.operations().forEach(operation -> tools.addAll(operation.place().tools()));
+        list("lay out", tools.isEmpty() ? List.of("no tools, it goes by hand") : List.copyOf(tools));
+        list("destroys", StepWords.spends(plan.destroyed()));
+        layout.blank();
+    }
+
+    private void list(String label, List<String> things) {
+        if (!things.isEmpty()) {
+            layout.hanging(String.format(Locale.ROOT, "  %-11s", label), 13, String.join("; ", things));
         }
     }
 
@@ -75,8 +100,7 @@ final class StripText {
     }
 
     private void row(String label, long seconds, String text) {
-        layout.hanging(
-                String.format(Locale.ROOT, "  %-11s%12s   ", label, Figures.time(seconds)), 28, text);
+        layout.hanging(String.format(Locale.ROOT, "  %-11s%12s   ", label, Figures.time(seconds)), 28, text);
     }
 
     private static int count(StripPlan plan, boolean joints) {
@@ -101,7 +125,8 @@ final class StripText {
         String with = ways.isEmpty() ? "all alone" : "some with " + Figures.list(ways);
         return plan.lifts().count() == 0
                 ? "nothing to lift"
-                : Figures.count(plan.lifts().count(), "lift") + ", the heaviest " + Figures.mass(heaviest) + ", " + with;
+                : Figures.count(plan.lifts().count(), "lift") + ", the heaviest " + Figures.mass(heaviest) + ", "
+                        + with;
     }
 
     private static StripPlan.Lift lift(Operation operation) {
@@ -111,7 +136,7 @@ final class StripText {
     private void steps(Reply.Planned planned) {
         StepWords words = new StepWords(planned.engine());
         WhyWords whys = new WhyWords(planned.engine());
-        CautionLines cautions = new CautionLines(screen);
+        CautionLines cautions = new CautionLines(screen, planned.engine());
         Names names = new Names(planned.engine());
         String zone = "";
         for (Operation operation : planned.plan().operations()) {
@@ -119,13 +144,16 @@ final class StripText {
                 zone = operation.place().zone();
                 layout.heading(names.zone(zone));
             }
-            cautions.print(INDENT, operation.cautions());
+            List<String> lifted = operation.kind() == Kind.LIFT ? operation.pieces() : List.of();
+            cautions.print(INDENT, operation.number(), operation.cautions(), lifted);
             layout.withFigure(
                     String.format(Locale.ROOT, "%4d  ", operation.number()),
                     INDENT,
                     words.instruction(operation),
                     Figures.time(operation.seconds()));
-            details(words, operation);
+            boolean drawn = operation.kind() == Kind.UNDO
+                    && PatternSketch.loosening(planned.engine().joint(operation.id()), layout);
+            details(words, operation, drawn);
             if (why) {
                 whys.reasons(operation).forEach(reason -> layout.hanging("      because ", 14, reason, Ink.SOFT));
             }
@@ -133,13 +161,13 @@ final class StripText {
         layout.blank();
     }
 
-    private void details(StepWords words, Operation operation) {
+    private void details(StepWords words, Operation operation, boolean drawn) {
         List<String> details = new ArrayList<>();
         String tools = words.tools(operation);
         if (!tools.isEmpty()) {
             details.add(tools);
         }
-        details.addAll(words.notes(operation));
+        details.addAll(drawn ? words.notesBesideDrawing(operation) : words.notes(operation));
         if (!details.isEmpty()) {
             layout.paragraph(INDENT, Layout.sentences(details), Ink.SOFT);
         }
@@ -154,7 +182,8 @@ final class StripText {
         layout.heading("Proved");
         layout.hanging("  - ", 4, ProofWords.opening(plan.opening()));
         layout.hanging("  - ", 4, ProofWords.order(plan.order()));
-        layout.hanging("  - ", 4, "The set is chosen first, then its best order; the total is not claimed to be the least.");
+        layout.hanging(
+                "  - ", 4, "The set is chosen first, then its best order; the total is not claimed to be the least.");
         if (why) {
             layout.blank();
             layout.line("  One of each of these groups cannot be avoided:");

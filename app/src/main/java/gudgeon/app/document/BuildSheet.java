@@ -5,7 +5,6 @@ import gudgeon.core.engine.Engine;
 import gudgeon.core.planning.BuildPlan;
 import gudgeon.core.planning.StripPlan;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalInt;
@@ -19,7 +18,6 @@ public final class BuildSheet {
     private final Names names;
     private final Bags bags;
     private final CautionBars cautions;
-    private final Set<String> drawn = new HashSet<>();
 
     private BuildSheet(Engine engine, BuildPlan plan, Bags bags, Cautions catalogue) {
         this.engine = engine;
@@ -27,7 +25,7 @@ public final class BuildSheet {
         this.words = new BuildWords(engine);
         this.names = new Names(engine);
         this.bags = bags;
-        this.cautions = new CautionBars(catalogue);
+        this.cautions = new CautionBars(catalogue, engine);
     }
 
     /**
@@ -108,16 +106,12 @@ public final class BuildSheet {
 
     private void layOut(Xhtml out) {
         Set<String> tools = new LinkedHashSet<>();
-        Set<String> inputs = new LinkedHashSet<>();
-        for (BuildPlan.Operation operation : plan.operations()) {
-            tools.addAll(operation.place().tools());
-            inputs.addAll(words.inputs(operation));
-        }
-        lay(out, "Lay out: ", tools);
-        lay(out, "Have in hand: ", inputs);
+        plan.operations().forEach(operation -> tools.addAll(operation.place().tools()));
+        lay(out, "Lay out: ", List.copyOf(tools));
+        lay(out, "Have in hand: ", words.allInputs(plan));
     }
 
-    private static void lay(Xhtml out, String lead, Set<String> things) {
+    private static void lay(Xhtml out, String lead, List<String> things) {
         if (!things.isEmpty()) {
             out.open("p", "lay")
                     .text("b", "", lead)
@@ -131,7 +125,9 @@ public final class BuildSheet {
         out.open("td", "box").text("div", "tick", "").close();
         out.text("td", "no", String.valueOf(operation.number()));
         out.open("td", "");
-        cautions.write(out, operation.needs().cautions(), operation.number());
+        List<String> placed =
+                operation.kind() == BuildPlan.Kind.PLACE ? operation.subject().parts() : List.of();
+        cautions.write(out, operation.number(), operation.needs().cautions(), placed);
         heldUp(out, operation);
         out.text("div", "do", words.instruction(operation));
         tightening(out, operation);
@@ -201,7 +197,7 @@ public final class BuildSheet {
             }
             out.close();
         }
-        if (tightening.stage() > 0 && drawn.add(operation.subject().ref())) {
+        if (words.ordered(operation)) {
             PatternPicture.of(engine.joint(operation.subject().ref()), tightening.fasteners())
                     .ifPresent(out::add);
         }

@@ -73,6 +73,21 @@ public final class BuildWords {
         return operation.needs().inputs().stream().map(this::input).toList();
     }
 
+    /** What all steps together need in hand: pieces of one sort added up, in the order of first need. */
+    public List<String> allInputs(BuildPlan plan) {
+        Map<String, BuildPlan.Input> all = new LinkedHashMap<>();
+        for (BuildPlan.Operation operation : plan.operations()) {
+            for (BuildPlan.Input input : operation.needs().inputs()) {
+                all.merge(
+                        input.kind() + input.spec() + input.volume(),
+                        input,
+                        (a, b) ->
+                                new BuildPlan.Input(a.kind(), a.joint(), a.spec(), a.count() + b.count(), a.volume()));
+            }
+        }
+        return all.values().stream().map(this::input).toList();
+    }
+
     private String input(BuildPlan.Input input) {
         return switch (input.kind()) {
             case PIECE -> (input.count() > 1 ? input.count() + " × " : "") + input.spec() + ", new";
@@ -93,8 +108,15 @@ public final class BuildWords {
             for (BuildPlan.Mark mark : operation.handling().marks()) {
                 parts.computeIfAbsent(mark.keep(), keep -> new ArrayList<>()).add(names.part(mark.part()));
             }
-            parts.forEach((keep, of) ->
-                    notes.add("Same " + Figures.list(keep) + " as before: " + Figures.list(Names.gathered(of))));
+            boolean itself = operation.subject().parts().size() == 1;
+            parts.forEach((keep, of) -> notes.add("Same " + Figures.list(keep) + " as before"
+                    + (itself ? "" : ": " + Figures.list(Names.gathered(of)))));
+        }
+        if (ordered(operation)) {
+            Joint joint = engine.joint(operation.subject().ref());
+            if (!PatternPicture.places(joint)) {
+                notes.add(Names.capital(StepWords.positions(joint.makeup().pattern())));
+            }
         }
         if (!operation.needs().text().isBlank() && operation.kind() != BuildPlan.Kind.RESTORE) {
             notes.add(operation.needs().text());
@@ -173,8 +195,8 @@ public final class BuildWords {
             return without(joint);
         }
         if (joint.kind() == JointKind.HOSE_CLIP) {
-            return "Push the " + names.part(joint.between().getFirst()) + " onto the " + names.others(joint)
-                    + " and fit the " + StepWords.counted(joint);
+            return "Push " + names.the(joint.between().getFirst()) + " onto " + names.theOthers(joint) + " and fit the "
+                    + StepWords.counted(joint);
         }
         boolean threaded = joint.makeup().fasteners().stream()
                 .anyMatch(fastener -> fastener.kind().threaded());
@@ -184,8 +206,8 @@ public final class BuildWords {
 
     private String without(Joint joint) {
         String to = names.between(joint);
-        String first = "the " + names.part(joint.between().getFirst());
-        String others = "the " + names.others(joint);
+        String first = names.the(joint.between().getFirst());
+        String others = names.theOthers(joint);
         return switch (joint.kind()) {
             case BOLTED, UNION_NUT, BANJO -> "Join and snug, " + to;
             case HOSE_CLIP -> "Push " + first + " onto " + others + " and fit the clip";
@@ -194,7 +216,7 @@ public final class BuildWords {
             case SEALANT -> "Bring together on the fresh sealant, " + to;
             case PLUG -> "Plug " + first + " into " + others + " until it clicks";
             case CLAMP -> "Fit the clamp, " + to;
-            case SLIDE -> "Slide " + first + " onto " + others;
+            case SLIDE -> "Fit " + first + " to " + others + ", fully home";
             case BELT -> "Put " + first + " on " + others;
         };
     }
@@ -203,14 +225,23 @@ public final class BuildWords {
         BuildPlan.Tightening tightening = Objects.requireNonNull(operation.tightening(), "a stage turns fasteners");
         int stages = joint.makeup().stages().size();
         String which = stages > 1 ? "Stage " + tightening.stage() + " of " + stages + ": " : "Tighten: ";
-        int count = tightening.fasteners().size();
-        String every = count > 1 ? ", in the order 1 to " + count : "";
-        String once = operation.kind() == BuildPlan.Kind.ANGLE ? ", each once, paint mark first" : "";
+        String each = tightening.fasteners().size() > 1 ? ", each once, paint marks first" : ", once, paint mark first";
+        String once = operation.kind() == BuildPlan.Kind.ANGLE ? each : "";
         String what = joint.makeup().fasteners().isEmpty() ? joint.name() : "the " + StepWords.counted(joint);
         String how = operation.kind() == BuildPlan.Kind.ANGLE
                 ? "turn " + what + " " + number(operation) + " further"
                 : what + " at " + number(operation);
-        return which + how + every + once + ", " + names.between(joint);
+        String order = ordered(operation) && PatternPicture.places(joint) ? ", in the order drawn" : "";
+        return which + how + once + ", " + names.between(joint) + order;
+    }
+
+    /** Whether the step turns several fasteners of which the file says the order. */
+    public boolean ordered(BuildPlan.Operation operation) {
+        BuildPlan.Tightening tightening = operation.tightening();
+        return tightening != null
+                && tightening.stage() > 0
+                && tightening.fasteners().size() > 1
+                && !engine.joint(operation.subject().ref()).makeup().pattern().isEmpty();
     }
 
     private String restore(BuildPlan.Operation operation) {

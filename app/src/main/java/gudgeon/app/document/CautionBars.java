@@ -2,52 +2,60 @@ package gudgeon.app.document;
 
 import gudgeon.app.format.Caution;
 import gudgeon.app.format.Cautions;
-import java.util.HashMap;
+import gudgeon.core.engine.Engine;
 import java.util.List;
-import java.util.Map;
 
-/**
- * The cautions of a step, as bars before its action. A caution is written out where a sheet first has it; later steps name
- * it and say where it is written out. Used for one sheet.
- */
+/** The cautions of a step, as bars before its action: one for what is dangerous, one for the rest. Used for one sheet. */
 final class CautionBars {
-    private final Cautions catalogue;
-    private final Map<String, Integer> writtenOut = new HashMap<>();
+    private final ToldCautions told;
 
-    CautionBars(Cautions catalogue) {
-        this.catalogue = catalogue;
+    CautionBars(Cautions catalogue, Engine engine) {
+        this.told = new ToldCautions(catalogue, engine);
     }
 
-    /** Danger first; of each level first what stands in full at an earlier step, in one bar, then what is new. */
-    void write(Xhtml out, List<String> ids, int step) {
-        for (Caution.Level level : Caution.Level.values()) {
-            List<Caution> ofLevel = catalogue.ranked(ids).stream()
-                    .filter(caution -> caution.level() == level)
-                    .toList();
-            List<Caution> known = ofLevel.stream()
-                    .filter(caution -> writtenOut.containsKey(caution.id()))
-                    .toList();
-            if (!known.isEmpty()) {
-                bar(out, level);
-                for (Caution caution : known) {
-                    out.text("b", "", caution.title()).text(", see step " + writtenOut.get(caution.id()) + ". ");
-                }
+    /**
+     * Writes the bars of the next step.
+     *
+     * @param ids the step's cautions
+     * @param parts the parts that the step lifts or places; empty for other steps
+     */
+    void write(Xhtml out, int step, List<String> ids, List<String> parts) {
+        ToldCautions.Told now = told.at(step, ids, parts);
+        if (!now.dangers().isEmpty()) {
+            out.open("div", "danger");
+            full(out, "Danger. ", now.dangers());
+            out.close();
+        }
+        if (!now.cautions().isEmpty() || !now.recent().isEmpty() || !now.along().isEmpty()) {
+            out.open("div", "caution");
+            full(out, "Caution. ", now.cautions());
+            String word = now.cautions().isEmpty() ? "Caution. " : "";
+            now.recent()
+                    .forEach(recent -> out.open("div", "")
+                            .text("b", "word", word)
+                            .text("b", "", recent.caution().title())
+                            .text(", as at step " + recent.step() + ".")
+                            .close());
+            if (!now.along().isEmpty()) {
+                out.open("div", "").text("b", "word", now.recent().isEmpty() ? word : "");
+                out.text("With the parts that come along: ");
+                out.text(String.join(
+                        " ", now.along().stream().map(c -> c.title() + ".").toList()));
                 out.close();
             }
-            for (Caution caution : ofLevel) {
-                if (writtenOut.putIfAbsent(caution.id(), step) == null) {
-                    bar(out, level);
-                    out.text("b", "", caution.title() + ".")
-                            .text(" " + caution.text())
-                            .close();
-                }
-            }
+            out.close();
         }
     }
 
-    private static void bar(Xhtml out, Caution.Level level) {
-        boolean danger = level == Caution.Level.DANGER;
-        out.open("div", danger ? "danger" : "caution");
-        out.text("b", "word", danger ? "Danger. " : "Caution. ");
+    private static void full(Xhtml out, String word, List<Caution> cautions) {
+        String lead = word;
+        for (Caution caution : cautions) {
+            out.open("div", "each");
+            if (!lead.isEmpty()) {
+                out.text("b", "word", lead);
+            }
+            out.text("b", "", caution.title() + ".").text(" " + caution.text()).close();
+            lead = "";
+        }
     }
 }

@@ -5,12 +5,19 @@ import gudgeon.core.engine.Joint;
 import gudgeon.core.engine.Part;
 import gudgeon.core.engine.Ready;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Names of an engine's things as they stand inside a sentence. */
 public final class Names {
+    private static final Pattern NUMBERED = Pattern.compile("([^0-9]*\\p{L})( [0-9]+ (?:to|and) [0-9]+)([ \\p{L}-]*)");
+
     private final Engine engine;
+    private final Map<String, String> spellings = new LinkedHashMap<>();
 
     public Names(Engine engine) {
         this.engine = engine;
@@ -39,7 +46,73 @@ public final class Names {
                 gathered(parts(joint.between().subList(1, joint.between().size()))));
     }
 
-    /** Names that follow each other and differ only in their number become one: "injector 1 to 4". */
+    /** A part's name with its article: "the cylinder head", "injector 1". */
+    String the(String id) {
+        return withArticle(part(id));
+    }
+
+    /** All parts of a joint but the first, with their articles. */
+    String theOthers(Joint joint) {
+        return Figures.list(gathered(
+                        parts(joint.between().subList(1, joint.between().size())))
+                .stream()
+                .map(Names::withArticle)
+                .toList());
+    }
+
+    /** "the rail"; a name that ends in its own number has no article: "injectors 1 to 4". */
+    static String withArticle(String name) {
+        return name.matches("[^0-9]*[a-z] [0-9]+( (to|and) [0-9]+)?") && !name.contains(" of ") ? name : "the " + name;
+    }
+
+    /** What is done to make ready, an instruction: "Drain: coolant, at the radiator tap". */
+    String ready(Ready ready) {
+        String joint = ready.joint()
+                .flatMap(engine::findJoint)
+                .map(found -> inSentence(spelled(found.name())))
+                .orElse("");
+        return switch (ready.kind()) {
+            case CRACK_LOOSE -> joint.isEmpty() ? capital(ready.name()) : "Crack loose: " + joint;
+            case DRAIN ->
+                joint.isEmpty() ? capital(ready.name()) : "Drain: " + drained(ready.id()) + ", at the " + joint;
+            case RECORD, MAKE_SAFE, SUPPORT, STRAP, PIN, HOLDING_TOOL -> capital(ready.name());
+        };
+    }
+
+    private String drained(String drain) {
+        return Figures.list(engine.circuits().stream()
+                .filter(circuit -> circuit.drains().contains(drain))
+                .map(circuit -> inSentence(circuit.name()))
+                .toList());
+    }
+
+    /**
+     * A name that was made from an id, in the spelling of the parts' names: "egr cooler flange" becomes "EGR cooler flange",
+     * "leak off injectors" becomes "leak-off injectors".
+     */
+    String spelled(String name) {
+        if (spellings.isEmpty()) {
+            for (Part part : engine.parts()) {
+                for (String word : part.name().split("[^\\p{L}-]+", -1)) {
+                    boolean abbreviation = word.matches("\\p{Lu}{2,}");
+                    boolean joined = word.matches("\\p{L}+(-\\p{L}+)+");
+                    if (abbreviation || joined) {
+                        spellings.putIfAbsent(
+                                word.toLowerCase(Locale.ROOT).replace('-', ' '),
+                                abbreviation ? word : inSentence(word));
+                    }
+                }
+            }
+        }
+        String result = name;
+        for (Map.Entry<String, String> spelling : spellings.entrySet()) {
+            result = result.replaceAll(
+                    "(?iu)(?<![\\p{L}-])" + Pattern.quote(spelling.getKey()) + "(?![\\p{L}-])", spelling.getValue());
+        }
+        return result;
+    }
+
+    /** Names that follow each other and differ only in their number become one: "injectors 1 to 4". */
     static List<String> gathered(List<String> names) {
         List<String> all = new ArrayList<>();
         int from = 0;
@@ -51,10 +124,22 @@ public final class Names {
             String first = names.get(from);
             String last = number(names.get(to - 1));
             String joined = to - from == 2 ? " and " : " to ";
-            all.add(to - from == 1 ? first : first.replaceFirst("[0-9]+", number(first) + joined + last));
+            all.add(to - from == 1 ? first : plural(first.replaceFirst("[0-9]+", number(first) + joined + last)));
             from = to;
         }
         return List.copyOf(all);
+    }
+
+    /** The plural of "injector 1 to 4" or "injector clamp 1 and 2 bolt". */
+    private static String plural(String name) {
+        Matcher numbered = NUMBERED.matcher(name);
+        if (!numbered.matches()) {
+            return name;
+        }
+        String rest = numbered.group(3);
+        return rest.isBlank()
+                ? Figures.plural(numbered.group(1)) + numbered.group(2)
+                : numbered.group(1) + numbered.group(2) + Figures.plural(rest);
     }
 
     private static boolean sameButNumber(String a, String b) {
@@ -70,8 +155,8 @@ public final class Names {
     /** The name of a joint, ready operation, part or circuit of this id, in lower case; the id when there is none. */
     public String any(String id) {
         return engine.findJoint(id)
-                .map(Joint::name)
-                .or(() -> engine.findReady(id).map(Ready::name))
+                .map(joint -> spelled(joint.name()))
+                .or(() -> engine.findReady(id).map(this::ready))
                 .or(() -> engine.findPart(id).map(Part::name))
                 .or(() -> engine.circuits().stream()
                         .filter(circuit -> circuit.id().equals(id))

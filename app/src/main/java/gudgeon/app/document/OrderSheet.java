@@ -72,7 +72,7 @@ public final class OrderSheet {
         if (!remark.isEmpty()) {
             out.text("div", "with", Names.capital(remark));
         }
-        out.text("div", "for", "For " + Figures.list(words.uses(line), MOST_USES))
+        out.text("div", "for", Names.capital(Figures.list(words.uses(line), MOST_USES)))
                 .close();
         boolean pieces = line.amount() instanceof Amount.Pieces;
         String each = line.price().each().isPresent()

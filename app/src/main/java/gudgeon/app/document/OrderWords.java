@@ -4,16 +4,17 @@ import gudgeon.core.engine.Engine;
 import gudgeon.core.ordering.Amount;
 import gudgeon.core.ordering.OrderLine;
 import gudgeon.core.ordering.SectionKind;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /** Words of an order list. */
 public final class OrderWords {
-    private final Names names;
+    private final UseWords uses;
 
     public OrderWords(Engine engine) {
-        this.names = new Names(engine);
+        this.uses = new UseWords(engine);
     }
 
     /** The heading of a section. */
@@ -50,16 +51,30 @@ public final class OrderWords {
         };
     }
 
-    /** What a line is for: the joint or circuit with its step; uses of one name gathered. */
+    /** What a line is for, in a few words each: "between the EGR cooler and the EGR valve". */
+    public List<String> places(OrderLine line) {
+        return gathered(line).values().stream().map(uses::phrase).toList();
+    }
+
+    /** The same with the steps of the strip: "for the head bolts (step 132)". */
     public List<String> uses(OrderLine line) {
-        Map<String, String> byName = new LinkedHashMap<>();
-        for (OrderLine.Use use : line.uses()) {
-            String count = use.count() > 1 ? ", " + use.count() : "";
-            byName.merge(
-                    names.any(use.id()) + count, "step " + use.step(), (a, b) -> a + ", " + b.replace("step ", ""));
+        List<String> all = new ArrayList<>();
+        for (List<OrderLine.Use> alike : gathered(line).values()) {
+            List<String> steps = alike.stream()
+                    .map(use -> String.valueOf(use.step()))
+                    .distinct()
+                    .toList();
+            all.add(uses.phrase(alike) + " (" + (steps.size() == 1 ? "step " : "steps ") + Figures.list(steps) + ")");
         }
-        return byName.entrySet().stream()
-                .map(entry -> entry.getKey() + " (" + entry.getValue() + ")")
-                .toList();
+        return all;
+    }
+
+    private Map<String, List<OrderLine.Use>> gathered(OrderLine line) {
+        Map<String, List<OrderLine.Use>> alike = new LinkedHashMap<>();
+        for (OrderLine.Use use : line.uses()) {
+            alike.computeIfAbsent(uses.alike(use.id()), key -> new ArrayList<>())
+                    .add(use);
+        }
+        return alike;
     }
 }

@@ -25,10 +25,7 @@ final class PatternPicture {
      */
     static Optional<Xhtml> of(Joint joint, List<String> order) {
         List<Fastener> fasteners = joint.makeup().fasteners();
-        if (fasteners.size() < 2
-                || fasteners.stream()
-                        .anyMatch(f ->
-                                f.place().x_mm().isEmpty() || f.place().y_mm().isEmpty())) {
+        if (!places(joint)) {
             return Optional.empty();
         }
         double left = fasteners.stream().mapToDouble(PatternPicture::x).min().orElse(0);
@@ -44,6 +41,15 @@ final class PatternPicture {
             holes.add(new Hole((x(fastener) - left) * scale, (high - y(fastener)) * scale, number));
         }
         return Optional.of(drawn(holes, (right - left) * scale, (high - low) * scale));
+    }
+
+    /** Whether the joint has two fasteners or more and the place of each is known. */
+    static boolean places(Joint joint) {
+        List<Fastener> fasteners = joint.makeup().fasteners();
+        return fasteners.size() > 1
+                && fasteners.stream()
+                        .allMatch(fastener -> fastener.place().x_mm().isPresent()
+                                && fastener.place().y_mm().isPresent());
     }
 
     private static Xhtml drawn(List<Hole> holes, double width, double height) {

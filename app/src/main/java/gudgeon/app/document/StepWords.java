@@ -5,6 +5,7 @@ import gudgeon.core.engine.Fastener;
 import gudgeon.core.engine.FastenerKind;
 import gudgeon.core.engine.Joint;
 import gudgeon.core.engine.JointKind;
+import gudgeon.core.engine.Makeup;
 import gudgeon.core.engine.Part;
 import gudgeon.core.engine.Ready;
 import gudgeon.core.engine.Spend;
@@ -37,7 +38,7 @@ public final class StepWords {
             case CUT -> "It will not come, cut it: " + undone(engine.joint(operation.id()));
             case LIFT -> lift(operation);
             case CRACK_LOOSE, RECORD, MAKE_SAFE, DRAIN, SUPPORT, STRAP, PIN, HOLDING_TOOL ->
-                Names.capital(engine.ready(operation.id()).name());
+                names.ready(engine.ready(operation.id()));
         };
     }
 
@@ -103,9 +104,18 @@ public final class StepWords {
 
     /** What to mind beside the cautions: notes of the file, order of loosening, photo, what to keep. */
     public List<String> notes(StripPlan.Operation operation) {
+        return notes(operation, false);
+    }
+
+    /** The same where a drawing beside it shows the order of loosening. */
+    public List<String> notesBesideDrawing(StripPlan.Operation operation) {
+        return notes(operation, true);
+    }
+
+    private List<String> notes(StripPlan.Operation operation, boolean drawn) {
         List<String> notes = new ArrayList<>();
         switch (operation.kind()) {
-            case UNDO, CUT -> jointNotes(engine.joint(operation.id()), notes);
+            case UNDO, CUT -> jointNotes(engine.joint(operation.id()), notes, drawn);
             case LIFT -> {
                 if (operation.pieces().size() <= MOST_NOTED) {
                     operation.pieces().forEach(id -> partNotes(engine.part(id), notes));
@@ -120,7 +130,7 @@ public final class StepWords {
         return notes;
     }
 
-    private void jointNotes(Joint joint, List<String> notes) {
+    private void jointNotes(Joint joint, List<String> notes, boolean drawn) {
         engineState(joint.freedom().engineState(), notes);
         if (joint.work().photo()) {
             notes.add("Photo first");
@@ -131,7 +141,7 @@ public final class StepWords {
         }
         if (joint.makeup().loosen().passes() > 1
                 || !joint.makeup().loosen().order().isEmpty()) {
-            notes.add(loosen(joint.makeup().loosen()));
+            notes.add(loosen(joint.makeup().loosen(), drawn));
         }
         if (!joint.work().undo().risk().isBlank()) {
             notes.add("Risk: " + joint.work().undo().risk());
@@ -139,14 +149,18 @@ public final class StepWords {
         add(joint.work().note(), notes);
     }
 
-    private static String loosen(gudgeon.core.engine.Makeup.Loosen loosen) {
+    private static String loosen(Makeup.Loosen loosen, boolean drawn) {
         String passes = loosen.passes() > 1 ? "Loosen in " + loosen.passes() + " passes" : "Loosen";
-        return loosen.order().isEmpty()
-                ? passes
-                : passes + " in the order "
-                        + String.join(
-                                " ",
-                                loosen.order().stream().map(String::valueOf).toList());
+        if (loosen.order().isEmpty()) {
+            return passes;
+        }
+        return drawn ? passes + ", first 1, then 2 and so on as drawn" : passes + ", " + positions(loosen.order());
+    }
+
+    /** An order of 1-based positions, when nothing beside it shows where they are. */
+    static String positions(List<Integer> order) {
+        return "one by one in this order, counted as the engine file counts them: "
+                + String.join(", then ", order.stream().map(String::valueOf).toList());
     }
 
     private static void engineState(Joint.EngineState state, List<String> notes) {
@@ -162,10 +176,11 @@ public final class StepWords {
             notes.add("Photo first");
         }
         if (!part.care().keep().isEmpty()) {
-            notes.add("Keep the " + Figures.list(part.care().keep()) + " of the " + Names.inSentence(part.name()));
+            notes.add("Keep the " + Figures.list(part.care().keep()) + " of "
+                    + Names.withArticle(Names.inSentence(part.name())));
         }
         if (!part.care().rest().isBlank()) {
-            notes.add("Lay the " + Names.inSentence(part.name()) + " down "
+            notes.add("Lay " + Names.withArticle(Names.inSentence(part.name())) + " down "
                     + part.care().rest().replace('-', ' '));
         }
         add(part.care().note(), notes);
@@ -184,7 +199,7 @@ public final class StepWords {
         FastenerKind kind = joint.makeup().fasteners().getFirst().kind();
         String what = verb(kind) + " the " + counted(joint);
         if (joint.kind() == JointKind.HOSE_CLIP) {
-            return what + " and pull the " + names.part(joint.between().getFirst()) + " off the " + names.others(joint);
+            return what + " and pull " + names.the(joint.between().getFirst()) + " off " + names.theOthers(joint);
         }
         return what + ", " + names.between(joint);
     }
@@ -222,8 +237,8 @@ public final class StepWords {
 
     private String withoutFasteners(Joint joint) {
         String to = names.between(joint);
-        String first = "the " + names.part(joint.between().getFirst());
-        String from = first + " from the " + names.others(joint);
+        String first = names.the(joint.between().getFirst());
+        String from = first + " from " + names.theOthers(joint);
         return switch (joint.kind()) {
             case BOLTED -> "Undo: " + to;
             case HOSE_CLIP -> "Slacken the clip and pull " + from;
@@ -234,8 +249,8 @@ public final class StepWords {
             case SEALANT -> "Break the bead of sealant, free " + from;
             case PLUG -> "Unplug " + from;
             case CLAMP -> "Release the clamp, " + to;
-            case SLIDE -> "Slide " + first + " off the " + names.others(joint);
-            case BELT -> "Take " + first + " off the " + names.others(joint);
+            case SLIDE -> "Pull " + from;
+            case BELT -> "Take " + first + " off " + names.theOthers(joint);
         };
     }
 
@@ -248,7 +263,12 @@ public final class StepWords {
             List<String> hangers = hangers(operation.pieces(), lift.hangsOn());
             String hangs = hangers.isEmpty()
                     ? ""
-                    : ", hanging on the " + Figures.list(Names.gathered(hangers), 2) + strap(lift);
+                    : ", hanging on "
+                            + Figures.list(
+                                    Names.gathered(hangers).stream()
+                                            .map(Names::withArticle)
+                                            .toList(),
+                                    2) + strap(lift);
             return "Set aside: " + things + hangs + tail;
         }
         return (lift.massKilograms() < LIFT_RATHER_THAN_TAKE_KG ? "Take off: " : "Lift off: ") + things + tail;

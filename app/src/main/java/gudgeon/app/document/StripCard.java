@@ -2,11 +2,13 @@ package gudgeon.app.document;
 
 import gudgeon.app.format.Cautions;
 import gudgeon.core.engine.Engine;
+import gudgeon.core.engine.Joint;
 import gudgeon.core.planning.StripPlan;
 import gudgeon.core.planning.StripRequest;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 
@@ -29,7 +31,7 @@ public final class StripCard {
         this.why = new WhyWords(engine);
         this.names = new Names(engine);
         this.bags = Bags.of(engine, plan);
-        this.cautions = new CautionBars(catalogue);
+        this.cautions = new CautionBars(catalogue, engine);
     }
 
     /** The card as PDF. */
@@ -114,7 +116,8 @@ public final class StripCard {
         out.open("td", "box").text("div", "tick", "").close();
         out.text("td", "no", String.valueOf(operation.number()));
         out.open("td", "");
-        cautions.write(out, operation.cautions(), operation.number());
+        List<String> lifted = operation.kind() == StripPlan.Kind.LIFT ? operation.pieces() : List.of();
+        cautions.write(out, operation.number(), operation.cautions(), lifted);
         out.text("div", "do", words.instruction(operation));
         List<String> with = new ArrayList<>();
         if (!words.tools(operation).isEmpty()) {
@@ -124,11 +127,13 @@ public final class StripCard {
         if (!with.isEmpty()) {
             out.text("div", "with", String.join(" · ", with));
         }
-        if (!words.notes(operation).isEmpty()) {
-            out.text("div", "note", Figures.sentences(words.notes(operation)));
+        boolean drawn = loosening(out, operation);
+        List<String> notes = drawn ? words.notesBesideDrawing(operation) : words.notes(operation);
+        if (!notes.isEmpty()) {
+            out.text("div", "note", Figures.sentences(notes));
         }
         renew(out, operation);
-        String because = why.because(operation);
+        String because = why.inShort(operation);
         if (!because.isEmpty()) {
             out.text("div", "why", "Why: " + because);
         }
@@ -141,6 +146,20 @@ public final class StripCard {
         }
         out.close();
         out.close().close();
+    }
+
+    /** Draws in which order to loosen, when there is one and the places are known; whether it did. */
+    private boolean loosening(Xhtml out, StripPlan.Operation operation) {
+        if (operation.kind() != StripPlan.Kind.UNDO) {
+            return false;
+        }
+        Joint joint = engine.joint(operation.id());
+        List<String> order = joint.makeup().loosen().order().stream()
+                .map(position -> joint.makeup().fasteners().get(position - 1).id())
+                .toList();
+        Optional<Xhtml> picture = order.isEmpty() ? Optional.empty() : PatternPicture.of(joint, order);
+        picture.ifPresent(out::add);
+        return picture.isPresent();
     }
 
     private static void renew(Xhtml out, StripPlan.Operation operation) {

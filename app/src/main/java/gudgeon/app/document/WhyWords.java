@@ -23,13 +23,26 @@ public final class WhyWords {
 
     /** Every reason of a step as a phrase of its own, reasons of one sort gathered, in the order of the plan. */
     public List<String> reasons(StripPlan.Operation operation) {
+        List<String> phrases = new ArrayList<>();
+        byKind(operation).forEach((kind, whys) -> phrases.add(phrase(kind, whys)));
+        return List.copyOf(phrases);
+    }
+
+    private static Map<StripPlan.WhyKind, List<StripPlan.Why>> byKind(StripPlan.Operation operation) {
         Map<StripPlan.WhyKind, List<StripPlan.Why>> byKind = new LinkedHashMap<>();
         for (StripPlan.Why why : operation.why()) {
             byKind.computeIfAbsent(why.kind(), kind -> new ArrayList<>()).add(why);
         }
+        return byKind;
+    }
+
+    /** The reasons of a step that a mechanic can see at the engine, in one line; what was proved is left out. */
+    public String inShort(StripPlan.Operation operation) {
+        Map<StripPlan.WhyKind, List<StripPlan.Why>> byKind = byKind(operation);
+        byKind.keySet().removeIf(kind -> kind == StripPlan.WhyKind.LANDMARK || kind == StripPlan.WhyKind.CHEAPEST_OF);
         List<String> phrases = new ArrayList<>();
         byKind.forEach((kind, whys) -> phrases.add(phrase(kind, whys)));
-        return List.copyOf(phrases);
+        return String.join("; ", phrases);
     }
 
     /** The reasons of a step in one line; empty when the plan gives none. */

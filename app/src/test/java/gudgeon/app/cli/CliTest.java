@@ -77,7 +77,8 @@ class CliTest {
     void aPartThatLeavesInsideAnotherIsToldWithTheJointsThatFreeIt() {
         assertThat(Typed.line("strip wren-160 --reach inlet-valve").out())
                 .contains("comes off inside cylinder head", "on its own, add --open inlet-collets");
-        assertThat(Typed.line("strip wren-160 --reach inlet-valve --open inlet-collets").out())
+        assertThat(Typed.line("strip wren-160 --reach inlet-valve --open inlet-collets")
+                        .out())
                 .contains("inlet valve to")
                 .doesNotContain("comes off inside");
         assertThat(Typed.line("strip wren-160 --reach head").out()).doesNotContain("comes off inside");
@@ -142,7 +143,8 @@ class CliTest {
         Typed typed = Typed.line("strip wren-160 --reach piston");
         assertThat(typed.exit()).isEqualTo(Exit.DONE);
         assertThat(typed.out())
-                .containsSubsequence("piston off", "steps; proved", "undoing", "   1  ", "To buy", "head gasket", "Proved");
+                .containsSubsequence(
+                        "piston off", "steps; proved", "undoing", "   1  ", "To buy", "head gasket", "Proved");
         assertThat(typed.err()).isEmpty();
         assertThat(typed.out().lines().allMatch(line -> line.length() <= 96)).isTrue();
     }
@@ -154,16 +156,35 @@ class CliTest {
     }
 
     @Test
-    void aCautionIsToldInFullOnceAndBeforeItsStep() {
+    void aDangerIsToldInFullBeforeEachOfItsSteps() {
         String out = Typed.line("strip wren-160 --reach piston").out();
-        assertThat(out.split("heavier than air|Open fuel only in moving outdoor air", -1)).hasSize(2);
-        assertThat(out).containsSubsequence("Open fuel only in moving outdoor air", "fuel tap", "see above");
+        assertThat(out).containsSubsequence("Open fuel only in moving outdoor air", "fuel tap");
+        int titles = out.split("Petrol vapour creeps", -1).length;
+        assertThat(titles).isGreaterThan(1);
+        assertThat(out.split("Open fuel only in moving outdoor air", -1)).hasSize(titles);
+        assertThat(out).doesNotContain("see above");
+    }
+
+    @Test
+    void whatToLayOutAndWhatIsDestroyedStandBeforeTheFirstStep() {
+        String out = Typed.line("strip wren-160 --reach piston").out();
+        assertThat(out).containsSubsequence("lay out ", "socket or spanner", "destroys ", "head gasket", "   1  ");
+    }
+
+    @Test
+    void anOrderOfTighteningIsDrawnAndNeverListed() {
+        String out = Typed.line("build wren-160 --reach barrel").out();
+        assertThat(out)
+                .contains("in hand ", "in the order drawn")
+                .doesNotContain("positions from first", "in the order 1");
     }
 
     @Test
     void noColourWithoutATerminalAndColourOnOne() {
-        assertThat(Typed.run(80, false, "strip", "wren-160", "--reach", "head").out()).doesNotContain("\u001b");
-        assertThat(Typed.run(80, true, "strip", "wren-160", "--reach", "head").out()).contains("\u001b[1m");
+        assertThat(Typed.run(80, false, "strip", "wren-160", "--reach", "head").out())
+                .doesNotContain("\u001b");
+        assertThat(Typed.run(80, true, "strip", "wren-160", "--reach", "head").out())
+                .contains("\u001b[1m");
     }
 
     @Test
@@ -175,7 +196,8 @@ class CliTest {
         Screen wide = Screen.of("out,300", java.util.Map.of("TERM", "xterm"), System.out, System.err);
         assertThat(wide.colour()).isTrue();
         assertThat(wide.width()).isEqualTo(100);
-        assertThat(Screen.of("", java.util.Map.of(), System.out, System.err).colour()).isFalse();
+        assertThat(Screen.of("", java.util.Map.of(), System.out, System.err).colour())
+                .isFalse();
     }
 
     @Test
@@ -189,7 +211,9 @@ class CliTest {
     void theWayBackSaysWhatItWaitsFor() {
         Typed whole = Typed.line("build wren-160 --reach head");
         assertThat(whole.exit()).isEqualTo(Exit.DONE);
-        assertThat(whole.out()).contains("the way back", "N·m", "nothing left over").doesNotContain("BLOCKED");
+        assertThat(whole.out())
+                .contains("the way back", "N·m", "nothing left over")
+                .doesNotContain("BLOCKED");
         Typed lacking = Typed.run("build", "wren-160", "--reach", "head", "--missing", "head gasket");
         assertThat(lacking.exit()).isEqualTo(Exit.DONE);
         assertThat(lacking.out()).contains("BLOCKED", "Not in hand: head gasket");
@@ -203,13 +227,16 @@ class CliTest {
         Path pdf = folder.resolve("new folder/card.pdf");
         Typed strip = Typed.run("strip", "wren-160", "--reach", "head", "--pdf", pdf.toString());
         assertThat(strip.exit()).isEqualTo(Exit.DONE);
-        assertThat(new String(Files.readAllBytes(pdf), StandardCharsets.ISO_8859_1)).startsWith("%PDF-");
+        assertThat(new String(Files.readAllBytes(pdf), StandardCharsets.ISO_8859_1))
+                .startsWith("%PDF-");
         Path svg = folder.resolve("wren.svg");
-        assertThat(Typed.run("draw", "wren-160", "-o", svg.toString(), "--theme", "sun", "--all").exit())
+        assertThat(Typed.run("draw", "wren-160", "-o", svg.toString(), "--theme", "sun", "--all")
+                        .exit())
                 .isEqualTo(Exit.DONE);
         assertThat(Files.readString(svg)).startsWith("<svg").endsWith("</svg>\n");
         Path csv = folder.resolve("list.csv");
-        assertThat(Typed.run("order", "wren-160", "--reach", "head", "--csv", csv.toString()).exit())
+        assertThat(Typed.run("order", "wren-160", "--reach", "head", "--csv", csv.toString())
+                        .exit())
                 .isEqualTo(Exit.DONE);
         assertThat(Files.readString(csv)).contains("head gasket");
         try (var left = Files.list(folder)) {

@@ -59,9 +59,25 @@ class StepWordsTest {
     @Test
     void numberedNamesAreGathered() {
         assertThat(Names.gathered(List.of("injector 1", "injector 2", "injector 3", "rail", "cap 1", "cap 2")))
-                .containsExactly("injector 1 to 3", "rail", "cap 1 and 2");
+                .containsExactly("injectors 1 to 3", "rail", "caps 1 and 2");
+        assertThat(Names.gathered(List.of("clamp 1 bolt", "clamp 2 bolt"))).containsExactly("clamp 1 and 2 bolts");
         assertThat(Names.gathered(List.of("head", "head", "bolt M8"))).containsExactly("head", "head", "bolt M8");
         assertThat(Names.gathered(List.of())).isEmpty();
+    }
+
+    @Test
+    void aNameWithItsOwnNumberHasNoArticle() {
+        assertThat(Names.withArticle("injector 1")).isEqualTo("injector 1");
+        assertThat(Names.withArticle("injectors 1 to 4")).isEqualTo("injectors 1 to 4");
+        assertThat(Names.withArticle("rail")).isEqualTo("the rail");
+        assertThat(Names.withArticle("clamp of cylinders 1 and 2")).isEqualTo("the clamp of cylinders 1 and 2");
+    }
+
+    @Test
+    void namesMadeOfIdsAreSpeltAsThePartsAre() {
+        Names names = new Names(Shipped.engine("dunlin-22d"));
+        assertThat(names.any("egr-cooler-flange")).isEqualTo("EGR cooler flange");
+        assertThat(names.any("leak-off-injectors")).isEqualTo("leak-off injectors");
     }
 
     @Test
