@@ -140,6 +140,7 @@ public final class EngineJson {
         Joint.Work work = joint.work();
         object.put("zone", work.zone());
         object.set("tools", JsonPieces.strings(work.tools()));
+        object.set("build_tools", JsonPieces.strings(work.buildTools()));
         object.put("undo_seconds", work.undo().expectedSeconds());
         object.set("undo_breakdown", breakdown(joint));
         object.put("build_seconds", work.buildSeconds());

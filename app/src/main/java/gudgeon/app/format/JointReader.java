@@ -64,8 +64,10 @@ final class JointReader {
         Holding holding = holding(fields);
         boolean cracked = fields.has("crack_loose");
         Joint.Freedom freedom = freedom(fields, id, cracked ? Joint.Hold.NONE : holding.hold());
-        List<String> tools = tools(fields, fastening, cracked ? Optional.empty() : holding.tool());
-        Joint.Work work = work(fields, kind, fastening.fasteners(), tools);
+        Optional<String> held = cracked ? Optional.empty() : holding.tool();
+        List<String> tools = tools(fields, fastening, held);
+        List<String> buildTools = fields.has("build_tools") ? buildTools(fields, fastening, held) : tools;
+        Joint.Work work = work(fields, kind, fastening.fasteners(), tools, buildTools);
         Makeup makeup = makeup(fields, fastening);
         scope.names()
                 .resolveAll(fields.list("before"), Names.Kind.JOINT, Names.Kind.READY)
@@ -202,7 +204,17 @@ final class JointReader {
         return List.copyOf(tools);
     }
 
-    private Joint.Work work(Fields fields, JointKind kind, List<Fastener> fasteners, List<String> tools) {
+    /** What the drives ask for, with what is written for the way back in place of {@code tools}. */
+    private static List<String> buildTools(
+            Fields fields, FastenerReader.Fastening fastening, Optional<String> holdingTool) {
+        Set<String> tools = new LinkedHashSet<>(fastening.tools());
+        tools.addAll(fields.texts("build_tools"));
+        holdingTool.ifPresent(tools::add);
+        return List.copyOf(tools);
+    }
+
+    private Joint.Work work(
+            Fields fields, JointKind kind, List<Fastener> fasteners, List<String> tools, List<String> buildTools) {
         if (fields.has("tools") && fields.has("only_tools")) {
             problems.fault(
                     fields.at("only_tools"),
@@ -226,6 +238,7 @@ final class JointReader {
         return new Joint.Work(
                 scope.zone(fields, scope.startZone()),
                 tools,
+                buildTools,
                 undoTime(fields, undo),
                 build,
                 cut(fields),

@@ -93,7 +93,8 @@ public record Joint(
      * Where, with what and how long.
      *
      * @param zone zone id
-     * @param tools tool names, in the words printed on them; hands only when empty
+     * @param tools for undoing it: tool names, in the words printed on them; hands only when empty
+     * @param buildTools for the way back, the same when the file does not tell them apart
      * @param undo how the undo time comes about
      * @param buildSeconds time to fit and tighten it on the way back
      * @param cut the destructive way when it will not come; empty when there is none
@@ -104,6 +105,7 @@ public record Joint(
     public record Work(
             String zone,
             List<String> tools,
+            List<String> buildTools,
             UndoTime undo,
             long buildSeconds,
             Optional<Cut> cut,
@@ -112,7 +114,21 @@ public record Joint(
             boolean photo) {
         public Work {
             tools = List.copyOf(tools);
+            buildTools = List.copyOf(buildTools);
             cautions = List.copyOf(cautions);
+        }
+
+        /** Work with the same tools both ways. */
+        public Work(
+                String zone,
+                List<String> tools,
+                UndoTime undo,
+                long buildSeconds,
+                Optional<Cut> cut,
+                List<String> cautions,
+                String note,
+                boolean photo) {
+            this(zone, tools, tools, undo, buildSeconds, cut, cautions, note, photo);
         }
     }
 

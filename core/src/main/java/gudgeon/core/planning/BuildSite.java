@@ -209,7 +209,7 @@ final class BuildSite {
     private List<String> toolsOf(int node) {
         BuildGraph.Node step = net.graph.node(node);
         return switch (step.kind()) {
-            case SNUG, TIGHTEN, STAGE, ANGLE -> net.joint(step.about()).work().tools();
+            case SNUG, TIGHTEN, STAGE, ANGLE -> net.joint(step.about()).work().buildTools();
             case RESTORE -> Steps.ready(net.model, step.about()).tools();
             case CHECK -> checkOf(step).work().tools();
             case FILL, BLEED, PLACE, SEAL, WAIT -> List.of();
