@@ -4,6 +4,8 @@ import gudgeon.app.desk.BuildQuestion.Reply;
 import gudgeon.app.document.BuildWords;
 import gudgeon.app.document.Figures;
 import gudgeon.app.document.Names;
+import gudgeon.app.document.ToldCautions;
+import gudgeon.app.format.Cautions;
 import gudgeon.core.planning.BuildPlan;
 import gudgeon.core.planning.BuildPlan.Operation;
 import java.util.ArrayList;
@@ -68,7 +70,8 @@ final class BuildText {
 
     private void steps(Reply.Planned planned) {
         BuildWords words = new BuildWords(planned.strip().engine());
-        CautionLines cautions = new CautionLines(screen, planned.strip().engine());
+        CautionLines cautions = new CautionLines(screen);
+        ToldCautions told = new ToldCautions(Cautions.catalogue(), planned.strip().engine());
         Names names = new Names(planned.strip().engine());
         String zone = "";
         for (Operation operation : planned.plan().operations()) {
@@ -79,7 +82,7 @@ final class BuildText {
             List<String> placed = operation.kind() == BuildPlan.Kind.PLACE
                     ? operation.subject().parts()
                     : List.of();
-            cautions.print(INDENT, operation.number(), operation.needs().cautions(), placed);
+            cautions.print(INDENT, told.at(operation.number(), operation.needs().cautions(), placed));
             layout.withFigure(
                     String.format(Locale.ROOT, "%4d  ", operation.number()),
                     INDENT,

@@ -3,26 +3,27 @@ package gudgeon.app.cli;
 import gudgeon.app.document.ToldCautions;
 import gudgeon.app.format.Caution;
 import gudgeon.app.format.Cautions;
-import gudgeon.core.engine.Engine;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
-/** Cautions before a step, as fully as {@link ToldCautions} says. Used for one plan. */
+/** Cautions before a step: in full, or as fully as {@link ToldCautions} says. */
 final class CautionLines {
     private final Screen screen;
     private final Layout layout;
-    private final ToldCautions told;
 
-    CautionLines(Screen screen, Engine engine) {
+    CautionLines(Screen screen) {
         this.screen = screen;
         this.layout = new Layout(screen);
-        this.told = new ToldCautions(Cautions.catalogue(), engine);
     }
 
-    /** Prints the cautions of the next step; {@code parts} are those that it lifts or places. */
-    void print(int indent, int step, List<String> ids, List<String> parts) {
-        ToldCautions.Told now = told.at(step, ids, parts);
+    /** All of them in full, for a step that stands alone. */
+    void print(int indent, List<String> ids) {
+        Cautions.catalogue().ranked(ids).forEach(caution -> full(indent, caution));
+    }
+
+    /** What a step of a plan tells. */
+    void print(int indent, ToldCautions.Told now) {
         now.dangers().forEach(caution -> full(indent, caution));
         now.cautions().forEach(caution -> full(indent, caution));
         now.recent()

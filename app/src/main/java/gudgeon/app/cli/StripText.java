@@ -7,7 +7,9 @@ import gudgeon.app.document.InsideWords;
 import gudgeon.app.document.Names;
 import gudgeon.app.document.ProofWords;
 import gudgeon.app.document.StepWords;
+import gudgeon.app.document.ToldCautions;
 import gudgeon.app.document.WhyWords;
+import gudgeon.app.format.Cautions;
 import gudgeon.core.planning.StripPlan;
 import gudgeon.core.planning.StripPlan.Kind;
 import gudgeon.core.planning.StripPlan.Operation;
@@ -136,7 +138,8 @@ final class StripText {
     private void steps(Reply.Planned planned) {
         StepWords words = new StepWords(planned.engine());
         WhyWords whys = new WhyWords(planned.engine());
-        CautionLines cautions = new CautionLines(screen, planned.engine());
+        CautionLines cautions = new CautionLines(screen);
+        ToldCautions told = new ToldCautions(Cautions.catalogue(), planned.engine());
         Names names = new Names(planned.engine());
         String zone = "";
         for (Operation operation : planned.plan().operations()) {
@@ -145,7 +148,7 @@ final class StripText {
                 layout.heading(names.zone(zone));
             }
             List<String> lifted = operation.kind() == Kind.LIFT ? operation.pieces() : List.of();
-            cautions.print(INDENT, operation.number(), operation.cautions(), lifted);
+            cautions.print(INDENT, told.at(operation.number(), operation.cautions(), lifted));
             layout.withFigure(
                     String.format(Locale.ROOT, "%4d  ", operation.number()),
                     INDENT,

@@ -6,6 +6,7 @@ import gudgeon.app.document.OrderCsv;
 import gudgeon.core.engine.Engine;
 import gudgeon.core.ordering.OrderList;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Everything there is about one strip: the head of the shipped turbo-diesel, off with a helper. */
@@ -51,7 +52,15 @@ public final class DemoQuestion {
         Path csv = folder.resolve("order-list.csv");
         Saving.text(csv, OrderCsv.of(strip.engine(), list));
         Path drawing = folder.resolve("engine.svg");
-        Saving.text(drawing, new DrawQuestion(EngineDrawing.Options.WIDE, issue).ask(strip));
-        return List.of(card, sheet, order, csv, drawing);
+        DrawQuestion draw = new DrawQuestion(EngineDrawing.Options.WIDE, issue);
+        Saving.text(drawing, draw.ask(strip));
+        List<Path> written = new ArrayList<>(List.of(card, sheet, order, csv, drawing));
+        List<String> sheets = draw.sheets(strip);
+        for (int i = 0; i < sheets.size(); i++) {
+            Path printed = folder.resolve("engine-a3-" + (i + 1) + "-of-" + sheets.size() + ".svg");
+            Saving.text(printed, sheets.get(i));
+            written.add(printed);
+        }
+        return List.copyOf(written);
     }
 }

@@ -2,7 +2,9 @@ package gudgeon.app.desk;
 
 import gudgeon.app.document.EngineDrawing;
 import gudgeon.app.document.Issue;
+import gudgeon.app.document.Theme;
 import gudgeon.core.engine.Engine;
+import java.util.List;
 
 /**
  * What does it look like?
@@ -14,6 +16,12 @@ public record DrawQuestion(EngineDrawing.Options options, Issue issue) {
     /** The engine as it stands, as SVG. */
     public String ask(Engine engine) {
         return EngineDrawing.of(engine).svg(options, issue);
+    }
+
+    /** The engine with a plan on it, as SVG for printing: one text for each sheet of A3 across. */
+    public List<String> sheets(StripQuestion.Reply.Planned strip) {
+        return EngineDrawing.of(strip.engine(), strip.plan(), strip.request().target())
+                .sheets(options.with(Theme.PRINT), issue);
     }
 
     /** The engine with a plan on it, as SVG. */

@@ -7,6 +7,7 @@ import java.util.List;
 final class DrawingSheet {
     private static final double TITLE_WIDTH = 520;
     private static final double LEGEND_ROW = 30;
+    private static final double GAP = 34;
 
     private final Engine engine;
     private final PlanMarks marks;
@@ -46,32 +47,76 @@ final class DrawingSheet {
         return isWide(width) ? 80 : 22;
     }
 
+    /** As a sheet that is as high as it needs to be. */
     String svg() {
+        Foot foot = foot("1 of 1");
+        double height = top() + laidOut.height() + GAP + foot.height() + inset;
+        SvgText out = new SvgText();
+        open(out, "0 0 " + SvgText.n(width) + " " + SvgText.n(height), SvgText.n(width), SvgText.n(height));
+        out.rect("ground", 0, 0, width, height);
+        return drawn(out, foot, height);
+    }
+
+    /** As a sheet of paper. */
+    String svg(PaperSheet paper) {
+        Foot foot = foot(paper.number() + " of " + paper.count());
+        double margin = PaperSheet.margin();
+        double height = Math.max(PaperSheet.height(), top() + laidOut.height() + GAP + foot.height() + inset);
+        SvgText out = new SvgText();
+        String box = SvgText.n(-margin) + " " + SvgText.n(-margin) + " " + SvgText.n(width + 2 * margin) + " "
+                + SvgText.n(height + 2 * margin);
+        open(out, box, SvgText.n(PaperSheet.WIDTH_MM) + "mm", SvgText.n(PaperSheet.HEIGHT_MM) + "mm");
+        out.rect("ground", -margin, -margin, width + 2 * margin, height + 2 * margin);
+        return drawn(out, foot, height);
+    }
+
+    /** Height that is left for the drawing on a sheet of paper, when it has all the signs of {@code whole}. */
+    static double roomOnPaper(
+            Engine engine,
+            PlanMarks marks,
+            LaidOut whole,
+            EngineDrawing.Options options,
+            String subject,
+            Issue issue) {
+        DrawingSheet sheet = new DrawingSheet(engine, marks, whole, options, subject, issue);
+        return PaperSheet.height() - sheet.top() - GAP - sheet.foot("10 of 10").height() - sheet.inset;
+    }
+
+    /** What stands below the drawing. */
+    private record Foot(Legend legend, double legendWidth, TitleBlock title, double height) {}
+
+    private Foot foot(String sheet) {
         Legend legend = Legend.of(laidOut, marks);
         double inner = width - 2 * inset;
         double legendWidth = wide ? inner - TITLE_WIDTH - 30 : inner - 16;
         double legendHeight = legend.height(legendWidth, LEGEND_ROW);
-        TitleBlock title = new TitleBlock(cells(), wide ? 3 : 2, wide ? TITLE_WIDTH : inner);
-        double top = inset + (wide ? 18 : 10);
-        double footTop = top + laidOut.height() + 34;
-        double foot = wide ? Math.max(legendHeight + 12, title.height()) : legendHeight + 12 + title.height();
-        double height = footTop + foot + inset;
-        SvgText out = new SvgText();
-        open(out, height);
-        out.rect("ground", 0, 0, width, height);
+        TitleBlock title = new TitleBlock(cells(sheet), wide ? 3 : 2, wide ? TITLE_WIDTH : inner);
+        double height = wide ? Math.max(legendHeight + 12, title.height()) : legendHeight + 12 + title.height();
+        return new Foot(legend, legendWidth, title, height);
+    }
+
+    private double top() {
+        return inset + (wide ? 18 : 10);
+    }
+
+    private String drawn(SvgText out, Foot foot, double height) {
+        double top = top();
+        double inner = width - 2 * inset;
+        double footTop = height - inset - foot.height();
         frame(out, height);
         out.line(
                 "<g transform=\"translate(" + SvgText.n((width - laidOut.width()) / 2) + " " + SvgText.n(top) + ")\">");
         new DrawingStrokes(laidOut).draw(out);
         out.line("</g>");
         out.path("thin", "M" + SvgText.n(inset) + " " + SvgText.n(footTop) + "H" + SvgText.n(width - inset));
-        legend.draw(out, inset + 12, footTop + 8, legendWidth, LEGEND_ROW);
+        foot.legend().draw(out, inset + 12, footTop + 8, foot.legendWidth(), LEGEND_ROW);
+        TitleBlock title = foot.title();
         title.draw(out, width - inset - (wide ? TITLE_WIDTH : inner), height - inset - title.height());
         out.line("</svg>");
         return out.toString();
     }
 
-    private List<TitleBlock.Cell> cells() {
+    private List<TitleBlock.Cell> cells(String sheet) {
         String file = engine.identity().sha256();
         return List.of(
                 new TitleBlock.Cell(issue.job().isBlank() ? "Engine" : "Job", job()),
@@ -84,18 +129,16 @@ final class DrawingSheet {
                         "Parts and joints",
                         engine.parts().size() + " and " + engine.joints().size()),
                 new TitleBlock.Cell("Date", issue.date().isBlank() ? "–" : issue.date()),
-                new TitleBlock.Cell("Sheet", "1 of 1"));
+                new TitleBlock.Cell("Sheet", sheet));
     }
 
     private String job() {
         return issue.job().isBlank() ? engine.identity().name() : issue.job();
     }
 
-    private void open(SvgText out, double height) {
-        out.line("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"engine-drawing\" viewBox=\"0 0 " + SvgText.n(width)
-                + " "
-                + SvgText.n(height) + "\" width=\"" + SvgText.n(width) + "\" height=\"" + SvgText.n(height)
-                + "\" role=\"img\" aria-labelledby=\"drawing-title drawing-desc\">");
+    private void open(SvgText out, String box, String wideAs, String highAs) {
+        out.line("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"engine-drawing\" viewBox=\"" + box + "\" width=\""
+                + wideAs + "\" height=\"" + highAs + "\" role=\"img\" aria-labelledby=\"drawing-title drawing-desc\">");
         out.line("<title id=\"drawing-title\">"
                 + SvgText.escaped(engine.identity().name() + ": " + subject) + "</title>");
         out.line("<desc id=\"drawing-desc\">" + SvgText.escaped(description()) + "</desc>");

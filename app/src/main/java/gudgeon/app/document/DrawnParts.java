@@ -67,11 +67,26 @@ final class DrawnParts {
         if (copies.size() == 1) {
             return first;
         }
+        String last = copies.getLast().name();
+        if (!first.replaceFirst("\\d+", "").equals(last.replaceFirst("\\d+", ""))) {
+            return Figures.list(copies.stream()
+                    .map(copy -> copy == copies.getFirst() ? copy.name() : own(first, copy.name()))
+                    .toList());
+        }
         String from = first.replaceAll("^\\D*(\\d+).*$", "$1");
-        String to = copies.getLast().name().replaceAll("^\\D*(\\d+).*$", "$1");
+        String to = last.replaceAll("^\\D*(\\d+).*$", "$1");
         return from.equals(to)
                 ? first + " (" + copies.size() + ")"
                 : first.replaceFirst("\\d+", from + (copies.size() == 2 ? " and " : " to ") + to);
+    }
+
+    /** What a name has that another one before it has not: "3 and 4" of "clamp of cylinders 3 and 4". */
+    private static String own(String before, String name) {
+        int same = 0;
+        while (same < name.length() && same < before.length() && name.charAt(same) == before.charAt(same)) {
+            same++;
+        }
+        return name.substring(same);
     }
 
     private boolean isPipe(Part part) {

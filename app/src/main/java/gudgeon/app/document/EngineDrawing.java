@@ -3,6 +3,8 @@ package gudgeon.app.document;
 import gudgeon.core.engine.Engine;
 import gudgeon.core.planning.StripPlan;
 import gudgeon.core.planning.StripRequest;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -41,6 +43,24 @@ public final class EngineDrawing {
         DrawingScene.Scene scene = new DrawingScene(engine, marks, options.everything()).scene();
         LaidOut laidOut = SheetPlacing.place(scene, options.width() - DrawingSheet.margins(options.width()));
         return new DrawingSheet(engine, marks, laidOut, options, subject, issue).svg();
+    }
+
+    /**
+     * The drawing for printing, on as many sheets of A3 across as it needs for its smallest text to be 9 points high. The width
+     * of the options does not matter.
+     */
+    public List<String> sheets(Options options, Issue issue) {
+        DrawingScene.Scene scene = new DrawingScene(engine, marks, options.everything()).scene();
+        Options paper = options.withWidth((int) PaperSheet.width());
+        double most = PaperSheet.width() - DrawingSheet.margins(paper.width());
+        double high = DrawingSheet.roomOnPaper(engine, marks, SheetPlacing.place(scene, most).centred(most), paper, subject, issue);
+        List<LaidOut> laidOut = SheetPlacing.place(scene, most, high);
+        List<String> sheets = new ArrayList<>();
+        for (LaidOut one : laidOut) {
+            PaperSheet sheet = new PaperSheet(sheets.size() + 1, laidOut.size());
+            sheets.add(new DrawingSheet(engine, marks, one.centred(most), paper, subject, issue).svg(sheet));
+        }
+        return sheets;
     }
 
     /**

@@ -30,6 +30,12 @@ record LaidOut(double width, double height, List<Placed> boxes, List<Route> rout
     /** The outline of a panel with its heading. */
     record Frame(String heading, double x, double y, double width, double height) {}
 
+    /** The same in the middle of {@code most}. */
+    LaidOut centred(double most) {
+        LaidOut moved = moved((most - width) / 2, 0);
+        return new LaidOut(most, height, moved.boxes(), moved.routes(), moved.frames());
+    }
+
     /** The same, moved. */
     LaidOut moved(double dx, double dy) {
         List<Placed> placed = boxes.stream()
@@ -43,6 +49,9 @@ record LaidOut(double width, double height, List<Placed> boxes, List<Route> rout
                             .map(point -> new Point(point.x() + dx, point.y() + dy))
                             .toList()));
         }
-        return new LaidOut(width, height, placed, lines, frames);
+        List<Frame> outlines = frames.stream()
+                .map(one -> new Frame(one.heading(), one.x() + dx, one.y() + dy, one.width(), one.height()))
+                .toList();
+        return new LaidOut(width, height, placed, lines, outlines);
     }
 }

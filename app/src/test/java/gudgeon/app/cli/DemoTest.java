@@ -30,6 +30,7 @@ class DemoTest {
         assertThat(starts(papers.resolve("order-list.pdf"))).startsWith("%PDF-");
         assertThat(Files.readString(papers.resolve("order-list.csv"))).contains("head bolt M11x1.5 x 148 mm");
         assertThat(Files.readString(papers.resolve("engine.svg"))).contains("<svg", "</svg>");
+        assertThat(Files.readString(papers.resolve("engine-a3-1-of-3.svg"))).contains("420mm", "1 of 3", "</svg>");
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
@@ -75,6 +76,62 @@ class EngineDrawingTest {
             String stem = part.name().replaceAll("\\d.*", "").strip();
             assertThat(words).as(part.id()).contains(stem);
         }
+    }
+
+    /** 9 pt is the least that is read at arm's length on a bench: common practice. */
+    @Test
+    void printedOnA3NothingIsSmallerThan9PointsAndNoPartIsMissing() throws Exception {
+        Engine dunlin = Shipped.engine("dunlin-22d");
+
+        List<String> sheets = EngineDrawing.of(dunlin).sheets(BARE, Issue.NONE);
+
+        assertThat(sheets).hasSizeBetween(2, 8);
+        StringBuilder words = new StringBuilder();
+        for (int i = 0; i < sheets.size(); i++) {
+            Document document = parsed(sheets.get(i));
+            assertThat(document.getDocumentElement().getAttribute("width")).isEqualTo("420mm");
+            assertThat(document.getDocumentElement().getAttribute("height")).isEqualTo("297mm");
+            String[] box = document.getDocumentElement().getAttribute("viewBox").split(" ");
+            double across = 420 / Double.parseDouble(box[2]);
+            double down = 297 / Double.parseDouble(box[3]);
+            assertThat(down).isCloseTo(across, org.assertj.core.data.Offset.offset(0.001));
+            double smallest = Pattern.compile("([0-9.]+)px")
+                    .matcher(sheets.get(i))
+                    .results()
+                    .mapToDouble(size -> Double.parseDouble(size.group(1)))
+                    .min()
+                    .orElseThrow();
+            assertThat(smallest * Math.min(across, down) / 25.4 * 72).isGreaterThanOrEqualTo(9);
+            String text = document.getDocumentElement().getTextContent();
+            assertThat(text).contains((i + 1) + " of " + sheets.size());
+            words.append(text);
+        }
+        for (Part part : dunlin.parts()) {
+            assertThat(words)
+                    .as(part.id())
+                    .contains(part.name().replaceAll("\\d.*", "").strip());
+        }
+    }
+
+    @Test
+    void aSmallEngineIsOneSheetOfPaper() throws Exception {
+        Shipped robin = Shipped.fixture("robin-50.yaml", "head");
+        List<String> sheets = EngineDrawing.of(robin.engine(), robin.plan(), robin.target())
+                .sheets(BARE, Issue.NONE);
+        assertThat(sheets).hasSize(1);
+        assertThat(parsed(sheets.getFirst()).getDocumentElement().getTextContent())
+                .contains("1 of 1");
+    }
+
+    @Test
+    void copiesNamedByTwoNumbersAreNamedOneByOne() {
+        Shipped pair = Shipped.plan("dunlin-22d", "injector-1", "injector-4");
+        DrawingScene.Scene scene = new DrawingScene(pair.engine(), PlanMarks.of(pair.plan(), pair.target()), false).scene();
+        assertThat(scene.boxes().stream()
+                        .map(box -> box.label().title())
+                        .filter(title -> title.startsWith("Injector clamp")))
+                .isNotEmpty()
+                .allSatisfy(title -> assertThat(title).doesNotContain("1 and 3 and 2"));
     }
 
     @Test
