@@ -71,7 +71,8 @@ final class BuildText {
     private void steps(Reply.Planned planned) {
         BuildWords words = new BuildWords(planned.strip().engine());
         CautionLines cautions = new CautionLines(screen);
-        ToldCautions told = new ToldCautions(Cautions.catalogue(), planned.strip().engine());
+        ToldCautions told =
+                new ToldCautions(Cautions.catalogue(), planned.strip().engine());
         Names names = new Names(planned.strip().engine());
         String zone = "";
         for (Operation operation : planned.plan().operations()) {

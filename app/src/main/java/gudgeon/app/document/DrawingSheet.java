@@ -72,12 +72,7 @@ final class DrawingSheet {
 
     /** Height that is left for the drawing on a sheet of paper, when it has all the signs of {@code whole}. */
     static double roomOnPaper(
-            Engine engine,
-            PlanMarks marks,
-            LaidOut whole,
-            EngineDrawing.Options options,
-            String subject,
-            Issue issue) {
+            Engine engine, PlanMarks marks, LaidOut whole, EngineDrawing.Options options, String subject, Issue issue) {
         DrawingSheet sheet = new DrawingSheet(engine, marks, whole, options, subject, issue);
         return PaperSheet.height() - sheet.top() - GAP - sheet.foot("10 of 10").height() - sheet.inset;
     }

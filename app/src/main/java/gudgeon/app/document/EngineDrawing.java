@@ -53,7 +53,8 @@ public final class EngineDrawing {
         DrawingScene.Scene scene = new DrawingScene(engine, marks, options.everything()).scene();
         Options paper = options.withWidth((int) PaperSheet.width());
         double most = PaperSheet.width() - DrawingSheet.margins(paper.width());
-        double high = DrawingSheet.roomOnPaper(engine, marks, SheetPlacing.place(scene, most).centred(most), paper, subject, issue);
+        double high = DrawingSheet.roomOnPaper(
+                engine, marks, SheetPlacing.place(scene, most).centred(most), paper, subject, issue);
         List<LaidOut> laidOut = SheetPlacing.place(scene, most, high);
         List<String> sheets = new ArrayList<>();
         for (LaidOut one : laidOut) {

@@ -117,7 +117,8 @@ final class SheetPlacing {
     }
 
     private boolean fits(List<Integer> panels, double height) {
-        return PanelPacking.pack(panels.stream().map(sizes::get).toList(), most).stream().allMatch(slot -> slot.bottom() <= height);
+        return PanelPacking.pack(panels.stream().map(sizes::get).toList(), most).stream()
+                .allMatch(slot -> slot.bottom() <= height);
     }
 
     private LaidOut arranged(List<Integer> panels) {

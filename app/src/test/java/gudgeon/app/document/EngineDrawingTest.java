@@ -116,8 +116,8 @@ class EngineDrawingTest {
     @Test
     void aSmallEngineIsOneSheetOfPaper() throws Exception {
         Shipped robin = Shipped.fixture("robin-50.yaml", "head");
-        List<String> sheets = EngineDrawing.of(robin.engine(), robin.plan(), robin.target())
-                .sheets(BARE, Issue.NONE);
+        List<String> sheets =
+                EngineDrawing.of(robin.engine(), robin.plan(), robin.target()).sheets(BARE, Issue.NONE);
         assertThat(sheets).hasSize(1);
         assertThat(parsed(sheets.getFirst()).getDocumentElement().getTextContent())
                 .contains("1 of 1");
@@ -126,7 +126,8 @@ class EngineDrawingTest {
     @Test
     void copiesNamedByTwoNumbersAreNamedOneByOne() {
         Shipped pair = Shipped.plan("dunlin-22d", "injector-1", "injector-4");
-        DrawingScene.Scene scene = new DrawingScene(pair.engine(), PlanMarks.of(pair.plan(), pair.target()), false).scene();
+        DrawingScene.Scene scene =
+                new DrawingScene(pair.engine(), PlanMarks.of(pair.plan(), pair.target()), false).scene();
         assertThat(scene.boxes().stream()
                         .map(box -> box.label().title())
                         .filter(title -> title.startsWith("Injector clamp")))
