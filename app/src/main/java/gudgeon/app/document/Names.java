@@ -40,12 +40,6 @@ public final class Names {
         return names.size() == 1 ? first : first + " to " + Figures.list(names.subList(1, names.size()));
     }
 
-    /** All parts of a joint but the first: "barrel and crankcase". */
-    String others(Joint joint) {
-        return Figures.list(
-                gathered(parts(joint.between().subList(1, joint.between().size()))));
-    }
-
     /** A part's name with its article: "the cylinder head", "injector 1". */
     String the(String id) {
         return withArticle(part(id));
@@ -88,7 +82,7 @@ public final class Names {
 
     /**
      * A name that was made from an id, in the spelling of the parts' names: "egr cooler flange" becomes "EGR cooler flange",
-     * "leak off injectors" becomes "leak-off injectors".
+     * "leak off injectors" becomes "leak-off injectors". Words are joined only before a noun: "timing belt" stays.
      */
     String spelled(String name) {
         if (spellings.isEmpty()) {
@@ -106,8 +100,9 @@ public final class Names {
         }
         String result = name;
         for (Map.Entry<String, String> spelling : spellings.entrySet()) {
+            String end = spelling.getValue().contains("-") ? "(?= \\p{L})" : "(?![\\p{L}-])";
             result = result.replaceAll(
-                    "(?iu)(?<![\\p{L}-])" + Pattern.quote(spelling.getKey()) + "(?![\\p{L}-])", spelling.getValue());
+                    "(?iu)(?<![\\p{L}-])" + Pattern.quote(spelling.getKey()) + end, spelling.getValue());
         }
         return result;
     }

@@ -78,6 +78,7 @@ class StepWordsTest {
         Names names = new Names(Shipped.engine("dunlin-22d"));
         assertThat(names.any("egr-cooler-flange")).isEqualTo("EGR cooler flange");
         assertThat(names.any("leak-off-injectors")).isEqualTo("leak-off injectors");
+        assertThat(names.any("timing-belt-on")).isEqualTo("timing belt");
     }
 
     @Test
