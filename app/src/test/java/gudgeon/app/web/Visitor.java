@@ -74,7 +74,8 @@ final class Visitor {
                 Map<String, String> fields = new LinkedHashMap<>();
                 Matcher input = INPUT.matcher(form.group());
                 while (input.find()) {
-                    fields.put(input.group(1), input.group(2).replace("&amp;", "&").replace("&#34;", "\""));
+                    fields.put(
+                            input.group(1), input.group(2).replace("&amp;", "&").replace("&#34;", "\""));
                 }
                 return fields;
             }
@@ -89,7 +90,8 @@ final class Visitor {
         for (int i = 0; i < filled.length; i += 2) {
             fields.put(filled[i], filled[i + 1]);
         }
-        Matcher action = Pattern.compile("action=\"([^\"]*" + Pattern.quote(end) + ")\"").matcher(page.body());
+        Matcher action =
+                Pattern.compile("action=\"([^\"]*" + Pattern.quote(end) + ")\"").matcher(page.body());
         assertThat(action.find()).as("a form to " + end).isTrue();
         return post(action.group(1).replace("&amp;", "&"), fields);
     }

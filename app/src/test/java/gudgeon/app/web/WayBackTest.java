@@ -75,24 +75,40 @@ class WayBackTest {
         try (WebServer server = WebServer.start(0, folder.resolve("books.sqlite"))) {
             Visitor visitor = new Visitor(server.address());
             String bench = job + "/build/bench";
-            assertThat(visitor.get(job + "/closing").text()).contains("Not yet").contains("Head bolts: 4 fasteners out");
+            assertThat(visitor.get(job + "/closing").text())
+                    .contains("Not yet")
+                    .contains("Head bolts: 4 fasteners out");
             visitor.fill(bench, "/build/done");
+            assertThat(visitor.get(job + "/bench").status())
+                    .as("the strip bench leads to the build bench")
+                    .isEqualTo(303);
             visitor.fill(bench, "/build/done");
             assertThat(visitor.get(bench).text()).contains("Stage 1 of 2: 30 N·m, every bolt, 1 to 4");
             visitor.fill(bench, "/build/turned");
             assertThat(visitor.fill(bench, "/build/turned").text()).contains("Number 1 and 2 have it. Now number 3.");
             assertThat(visitor.get(job + "/tags").text()).contains("Half tightened");
             Visitor.Page torque = visitor.fill(job + "/build/broken", "/build/broken");
-            assertThat(torque.text()).contains("The stage starts at number 1").contains("Back nothing off").contains("All 4 have it");
-            assertThat(visitor.fill(bench, "/build/done").text()).contains("Stage 2 of 2: 90° further").contains("Paint a mark");
+            assertThat(torque.text())
+                    .contains("The stage starts at number 1")
+                    .contains("Back nothing off")
+                    .contains("All 4 have it");
+            assertThat(visitor.fill(bench, "/build/done").text())
+                    .contains("Stage 2 of 2: 90° further")
+                    .contains("Paint a mark");
 
             visitor.fill(bench, "/build/turned");
             Visitor.Page which = visitor.get(job + "/build/broken");
-            assertThat(visitor.fill(job + "/build/broken", "/build/broken").status()).as("certain or not must be said").isEqualTo(422);
+            assertThat(visitor.fill(job + "/build/broken", "/build/broken").status())
+                    .as("certain or not must be said")
+                    .isEqualTo(422);
             assertThat(which.text()).doesNotContain("again");
             Visitor.Page angle = visitor.fill(job + "/build/broken", "/build/broken", "certain", "yes", "f-3", "yes");
-            assertThat(angle.text()).contains("Turn only those without a mark: 3 and 4").doesNotContain("again");
-            assertThat(crosses(angle)).as("done ones are crossed as well as filled").isEqualTo(2);
+            assertThat(angle.text())
+                    .contains("Turn only those without a mark: 3 and 4")
+                    .doesNotContain("again");
+            assertThat(crosses(angle))
+                    .as("done ones are crossed as well as filled")
+                    .isEqualTo(2);
             Visitor.Page spent = visitor.fill(job + "/build/broken", "/build/broken", "certain", "no");
             assertThat(spent.text()).contains("All are spent").doesNotContain("again");
             assertThat(spent.body()).doesNotContain("/build/turned");
@@ -101,7 +117,9 @@ class WayBackTest {
             assertThat(visitor.get(job + "/build").text()).contains("Every step of the way back is done");
             Visitor.Page closing = visitor.get(job + "/closing");
             assertThat(closing.text()).contains("Everything balances").contains("4 out, 4 in");
-            assertThat(visitor.fill(job + "/closing", "/closing", "note", "tray empty").text()).contains("Closed up and signed for");
+            assertThat(visitor.fill(job + "/closing", "/closing", "note", "tray empty")
+                            .text())
+                    .contains("Closed up and signed for");
         }
     }
 
@@ -126,11 +144,14 @@ class WayBackTest {
         try (WebServer server = WebServer.start(0, folder.resolve("books.sqlite"))) {
             Visitor visitor = new Visitor(server.address());
             String ledger = "/closing/entry";
-            assertThat(visitor.fill(job + "/closing", ledger, "what", "rag-in", "where", "Bore 1", "rags", "2").text())
+            assertThat(visitor.fill(job + "/closing", ledger, "what", "rag-in", "where", "Bore 1", "rags", "2")
+                            .text())
                     .contains("Bore 1: 2 in, 0 out");
-            assertThat(visitor.fill(job + "/closing", ledger, "what", "rag-out", "where", "Bore 1", "rags", "lots").status())
+            assertThat(visitor.fill(job + "/closing", ledger, "what", "rag-out", "where", "Bore 1", "rags", "lots")
+                            .status())
                     .isEqualTo(422);
-            assertThat(visitor.fill(job + "/closing", ledger, "what", "rag-out", "where", "Bore 1", "rags", "2").text())
+            assertThat(visitor.fill(job + "/closing", ledger, "what", "rag-out", "where", "Bore 1", "rags", "2")
+                            .text())
                     .contains("Bore 1 : 2 in, 2 out")
                     .doesNotContain("Rags still in");
         }

@@ -36,11 +36,27 @@ public final class BagPages {
         routes.get("/jobs/{job}/bags", request -> all(request, desk.job(request), Form.empty()));
         routes.post("/jobs/{job}/bags/new", this::made);
         routes.post("/jobs/{job}/bags/marked", this::marked);
-        routes.get("/jobs/{job}/bags/bag", request -> bag(request, desk.job(request), Form.empty()
-                .with("bag", Optional.ofNullable(request.queryParam("bag")).orElse(""))));
+        routes.get(
+                "/jobs/{job}/bags/bag",
+                request -> bag(
+                        request,
+                        desk.job(request),
+                        Form.empty()
+                                .with(
+                                        "bag",
+                                        Optional.ofNullable(request.queryParam("bag"))
+                                                .orElse(""))));
         routes.post("/jobs/{job}/bags/bag", this::about);
-        routes.get("/jobs/{job}/bags/part", request -> part(request, desk.job(request), Form.empty()
-                .with("part", Optional.ofNullable(request.queryParam("part")).orElse(""))));
+        routes.get(
+                "/jobs/{job}/bags/part",
+                request -> part(
+                        request,
+                        desk.job(request),
+                        Form.empty()
+                                .with(
+                                        "part",
+                                        Optional.ofNullable(request.queryParam("part"))
+                                                .orElse(""))));
         routes.post("/jobs/{job}/bags/part", this::moved);
         routes.get("/jobs/{job}/labels", this::labels);
     }
@@ -55,7 +71,8 @@ public final class BagPages {
     }
 
     private Sheet sheet(Job job, String title) {
-        Sheet.Stage stage = desk.line(job).map(line -> JobLine.stage(line.stage())).orElse(Sheet.Stage.STRIP);
+        Sheet.Stage stage =
+                desk.line(job).map(line -> JobLine.stage(line.stage())).orElse(Sheet.Stage.STRIP);
         return desk.sheet(job, title, stage);
     }
 
@@ -76,7 +93,8 @@ public final class BagPages {
         if (job.facts().kept().bags().containsKey(bag)) {
             form.refuse("bag", "There is a bag " + bag + " already; the next free number is " + job.nextBag() + ".");
         }
-        if (form.sound() && desk.write(job, Say.that(new Keeping.BagMade(bag, contents, place)), form, "Bag " + bag + ".")) {
+        if (form.sound()
+                && desk.write(job, Say.that(new Keeping.BagMade(bag, contents, place)), form, "Bag " + bag + ".")) {
             Pages.goTo(request, JobPaths.job(job) + "/bags?said=" + form.entry());
             return;
         }
@@ -146,7 +164,8 @@ public final class BagPages {
     private void part(Context request, Job job, Form form) {
         String id = form.typed("part");
         if (job.engine().findPart(id).isEmpty()) {
-            throw Refusal.missing("No part is called “" + id + "”.", "Parts that are off are on the page of bags and places.");
+            throw Refusal.missing(
+                    "No part is called “" + id + "”.", "Parts that are off are on the page of bags and places.");
         }
         PartPlaceView view = new PartPlaceView(job, id, form, desk::newEntry, SaidView.of(job, desk.said(request)));
         show(request, form, "bags/part.jte", sheet(job, "Place of a part").forBench(), view);

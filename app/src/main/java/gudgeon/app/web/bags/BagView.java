@@ -91,7 +91,9 @@ public final class BagView {
     }
 
     public boolean differs() {
-        return !bag.counts().isEmpty() && !bag.joints().isEmpty() && bag.counts().getLast() != sum();
+        return !bag.counts().isEmpty()
+                && !bag.joints().isEmpty()
+                && bag.counts().getLast() != sum();
     }
 
     public int opened() {

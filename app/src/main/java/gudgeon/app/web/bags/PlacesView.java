@@ -83,9 +83,10 @@ public final class PlacesView {
     }
 
     static List<String> contents(Facts.Bag bag, Names names) {
-        Stream<String> fasteners = bag.joints().entrySet().stream()
-                .map(joint -> joint.getValue() + " from " + names.any(joint.getKey()));
-        return Stream.concat(fasteners, bag.contents().isBlank() ? Stream.empty() : Stream.of(bag.contents())).toList();
+        Stream<String> fasteners =
+                bag.joints().entrySet().stream().map(joint -> joint.getValue() + " from " + names.any(joint.getKey()));
+        return Stream.concat(fasteners, bag.contents().isBlank() ? Stream.empty() : Stream.of(bag.contents()))
+                .toList();
     }
 
     /** Joints that are undone and whose fasteners are in no bag. */
@@ -107,8 +108,10 @@ public final class PlacesView {
     }
 
     private Thing thing(Places.PartPlace place) {
-        List<String> keep =
-                job.engine().findPart(place.part()).map(part -> part.care().keep()).orElse(List.of());
+        List<String> keep = job.engine()
+                .findPart(place.part())
+                .map(part -> part.care().keep())
+                .orElse(List.of());
         boolean unmarked = !keep.isEmpty() && place.marked().isEmpty();
         String mark = place.marked().isEmpty()
                 ? unmarked ? "must keep its " + Figures.list(keep) + ", not marked" : ""

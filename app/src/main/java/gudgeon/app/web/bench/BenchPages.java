@@ -41,13 +41,21 @@ public final class BenchPages {
         routes.post("/jobs/{job}/bench/counted", this::counted);
     }
 
+    /** Once something is put back, the bench is that of the way back: nobody is told to undo what was just built. */
     private void next(Context request) {
-        show(request, desk.job(request), "bench/bench.jte", Form.empty());
+        Job job = desk.job(request);
+        if (job.facts().built().steps().isEmpty()) {
+            show(request, job, "bench/bench.jte", Form.empty());
+        } else {
+            String query = request.queryString();
+            Pages.goTo(request, JobPaths.job(job) + "/build/bench" + (query == null ? "" : "?" + query));
+        }
     }
 
     /** The second of two plain taps. */
     private void sure(Context request) {
-        Form form = Form.empty().with("place", Optional.ofNullable(request.queryParam("place")).orElse(""));
+        Form form = Form.empty()
+                .with("place", Optional.ofNullable(request.queryParam("place")).orElse(""));
         showIfNext(request, "bench/sure.jte", form);
     }
 
@@ -80,8 +88,7 @@ public final class BenchPages {
         }
         String entry = form.typed(Form.ENTRY).isEmpty() ? desk.newEntry() : form.typed(Form.ENTRY);
         int left = plan.map(all -> all.operations().size()).orElse(1);
-        BenchView view = new BenchView(
-                job, step.get(), left, form, entry, SaidView.of(job, desk.said(request)));
+        BenchView view = new BenchView(job, step.get(), left, form, entry, SaidView.of(job, desk.said(request)));
         Sheet sheet = desk.sheet(job, "Step " + view.number(), JobLine.stage(job.stage()))
                 .marked(view.number() + " of " + view.of())
                 .forBench();
@@ -125,7 +132,8 @@ public final class BenchPages {
         }
         String step = form.typed("step");
         if (step.isEmpty()) {
-            throw Refusal.wrong("This form does not say which step it is about. Nothing was changed.", "Load the bench again.");
+            throw Refusal.wrong(
+                    "This form does not say which step it is about. Nothing was changed.", "Load the bench again.");
         }
         return new StepDone(step, count, form.optionalLine("bag", "the bag's number"), 0, form.ticked("cut"));
     }

@@ -44,7 +44,9 @@ public final class BuildPages implements AutoCloseable {
     /** Puts the pages under their paths. */
     public void route(RoutesConfig routes) {
         routes.get("/jobs/{job}/build", this::way);
-        routes.get("/jobs/{job}/build/bench", request -> next(request, desk.job(request), Form.empty(), "build/bench.jte"));
+        routes.get(
+                "/jobs/{job}/build/bench",
+                request -> next(request, desk.job(request), Form.empty(), "build/bench.jte"));
         routes.get("/jobs/{job}/build/sure", this::sure);
         routes.get("/jobs/{job}/build/broken", this::broken);
         routes.post("/jobs/{job}/build/done", this::done);
@@ -75,14 +77,20 @@ public final class BuildPages implements AutoCloseable {
             return;
         }
         pages.show(
-                request, "build/way.jte", desk.sheet(job, "Way back", Sheet.Stage.BUILD), new WayBackView(job, bench.get()));
+                request,
+                "build/way.jte",
+                desk.sheet(job, "Way back", Sheet.Stage.BUILD),
+                new WayBackView(job, bench.get()));
     }
 
     /** The second of two plain taps; a page about a step that is done already becomes the bench. */
     private void sure(Context request) {
         Job job = desk.job(request);
         Form form = asked(request);
-        boolean current = bench(job).flatMap(BuildBench::findNext).map(step -> step.id().equals(form.typed("step"))).orElse(false);
+        boolean current = bench(job)
+                .flatMap(BuildBench::findNext)
+                .map(step -> step.id().equals(form.typed("step")))
+                .orElse(false);
         if (current) {
             next(request, job, form, "build/sure.jte");
         } else {
@@ -128,13 +136,23 @@ public final class BuildPages implements AutoCloseable {
     private void done(Context request) {
         Form form = Form.of(request);
         double litres = form.number("litres", "the litres", 0, MOST_LITRES).orElse(0);
-        written(request, form, new StepTogether(step(form), 0, litres, form.text("note", "the note")), "Done.", "build/bench.jte");
+        written(
+                request,
+                form,
+                new StepTogether(step(form), 0, litres, form.text("note", "the note")),
+                "Done.",
+                "build/bench.jte");
     }
 
     private void turned(Context request) {
         Form form = Form.of(request);
         List<String> fasteners = List.of(form.typed("fastener"));
-        written(request, form, new FastenersTurned(step(form), fasteners), "Number " + form.typed("number") + " has it.", "build/bench.jte");
+        written(
+                request,
+                form,
+                new FastenersTurned(step(form), fasteners),
+                "Number " + form.typed("number") + " has it.",
+                "build/bench.jte");
     }
 
     private void brokenOff(Context request) {
@@ -146,7 +164,12 @@ public final class BuildPages implements AutoCloseable {
         boolean certain = form.oneOf("certain", "whether it is certain", List.of("yes", "no"))
                 .map("yes"::equals)
                 .orElse(false);
-        written(request, form, new StageBroken(step(form), certain, marked), "Broken off; it is written down.", "build/broken.jte");
+        written(
+                request,
+                form,
+                new StageBroken(step(form), certain, marked),
+                "Broken off; it is written down.",
+                "build/broken.jte");
     }
 
     private void renewed(Context request) {
@@ -165,7 +188,8 @@ public final class BuildPages implements AutoCloseable {
     private static String step(Form form) {
         String step = form.typed("step");
         if (step.isEmpty()) {
-            throw Refusal.wrong("This form does not say which step it is about. Nothing was changed.", "Load the bench again.");
+            throw Refusal.wrong(
+                    "This form does not say which step it is about. Nothing was changed.", "Load the bench again.");
         }
         return step;
     }

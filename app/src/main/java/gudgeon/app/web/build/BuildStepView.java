@@ -32,12 +32,7 @@ public final class BuildStepView {
     private final Optional<BuildBench.Turning> turning;
 
     BuildStepView(
-            Job job,
-            BuildBench bench,
-            BuildPlan.Operation step,
-            Form form,
-            Supplier<String> entries,
-            SaidView said) {
+            Job job, BuildBench bench, BuildPlan.Operation step, Form form, Supplier<String> entries, SaidView said) {
         this.job = job;
         this.bench = bench;
         this.step = step;
@@ -82,7 +77,10 @@ public final class BuildStepView {
 
     public String note() {
         return JobPaths.job(job) + "/note?about="
-                + EnginePaths.encoded(placing() ? step.subject().parts().getFirst() : step.subject().ref());
+                + EnginePaths.encoded(
+                        placing()
+                                ? step.subject().parts().getFirst()
+                                : step.subject().ref());
     }
 
     public String id() {
@@ -132,9 +130,7 @@ public final class BuildStepView {
         String which = stages > 1 ? "Stage " + tightening.stage() + " of " + stages + ": " : "";
         String what = joint().makeup().fasteners().isEmpty()
                 ? ""
-                : count > 1
-                        ? ", every " + kind() + ", 1 to " + count
-                        : ", the " + kind();
+                : count > 1 ? ", every " + kind() + ", 1 to " + count : ", the " + kind();
         return Names.capital(which + words.number(step) + (angle() ? " further" : "") + what);
     }
 
@@ -272,7 +268,8 @@ public final class BuildStepView {
 
     /** "1, 3 and 4". */
     public static String numbers(List<Turn> turns) {
-        return Figures.list(turns.stream().map(turn -> String.valueOf(turn.number())).toList());
+        return Figures.list(
+                turns.stream().map(turn -> String.valueOf(turn.number())).toList());
     }
 
     /** The pattern, each fastener with its place in the order; done ones crossed as well as filled. */

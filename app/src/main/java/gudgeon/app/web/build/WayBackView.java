@@ -84,7 +84,8 @@ public final class WayBackView {
     }
 
     public String time() {
-        return Figures.time(bench.left().stream().mapToLong(step -> step.clock().seconds()).sum());
+        return Figures.time(
+                bench.left().stream().mapToLong(step -> step.clock().seconds()).sum());
     }
 
     /** How many steps lack something. */
@@ -100,7 +101,9 @@ public final class WayBackView {
         List<Step> steps = new ArrayList<>();
         String zone = "";
         for (BuildPlan.Operation operation : plan.operations()) {
-            String here = operation.kind() == BuildPlan.Kind.WAIT ? zone : names.zone(operation.place().zone());
+            String here = operation.kind() == BuildPlan.Kind.WAIT
+                    ? zone
+                    : names.zone(operation.place().zone());
             if (!here.equals(zone) && !steps.isEmpty()) {
                 runs.add(new Run(zone, steps));
                 steps = new ArrayList<>();
@@ -118,8 +121,10 @@ public final class WayBackView {
         String number = words.number(operation);
         boolean done = bench.isDone(operation);
         List<String> before = operation.holdUp().waitsFor();
-        String waits = done || before.isEmpty() ? "" : "Waits for " + words.step(before.getFirst(), plan)
-                + (before.size() > 1 ? ", and " + (before.size() - 1) + " more" : "");
+        String waits = done || before.isEmpty()
+                ? ""
+                : "Waits for " + words.step(before.getFirst(), plan)
+                        + (before.size() > 1 ? ", and " + (before.size() - 1) + " more" : "");
         return new Step(
                 operation.number(),
                 words.instruction(operation),

@@ -68,10 +68,12 @@ public final class ClosingPages {
         return switch (what) {
             case "rag-in", "rag-out" -> {
                 String where = form.line("where", "where the rags are");
-                int count = form.whole("rags", "the number of rags", 1, MOST_RAGS).orElse(0);
+                int count =
+                        form.whole("rags", "the number of rags", 1, MOST_RAGS).orElse(0);
                 yield what.equals("rag-in") ? new Keeping.RagIn(where, count) : new Keeping.RagOut(where, count);
             }
-            case "covered" -> new Keeping.Covered(form.line("opening", "the opening"), form.optionalLine("with", "the cover"));
+            case "covered" ->
+                new Keeping.Covered(form.line("opening", "the opening"), form.optionalLine("with", "the cover"));
             case "uncovered" -> new Keeping.Uncovered(form.line("opening", "the opening"));
             case "drained" ->
                 new Fluid.Drained(

@@ -100,7 +100,8 @@ public final class ClosingView {
                     .add(new Missing(Names.capital(sentence(one)), href(one)));
         }
         List<Group> groups = new ArrayList<>();
-        byName.forEach((name, things) -> groups.add(new Group(name, things.stream().distinct().toList())));
+        byName.forEach((name, things) ->
+                groups.add(new Group(name, things.stream().distinct().toList())));
         return groups;
     }
 
@@ -126,9 +127,11 @@ public final class ClosingView {
         return switch (one.sort()) {
             case FASTENERS_OUT -> one.want() == 0 ? about : about + ": " + pieces(one.want()) + " out";
             case FASTENERS_FEWER -> about + ": " + whole(one.have()) + ", the file has " + whole(one.want());
-            case BAG_COUNT -> "bag " + one.about() + ": " + whole(one.have()) + " counted, " + whole(one.want()) + " went in";
+            case BAG_COUNT ->
+                "bag " + one.about() + ": " + whole(one.have()) + " counted, " + whole(one.want()) + " went in";
             case RAGS_IN -> one.about() + ": " + whole(one.want()) + " in, " + whole(one.have()) + " out";
-            case LITRES -> about + ": " + Figures.volume(one.have()) + " went in, " + Figures.volume(one.want()) + " belong in";
+            case LITRES ->
+                about + ": " + Figures.volume(one.have()) + " went in, " + Figures.volume(one.want()) + " belong in";
             case NOT_SIGNED -> check(one.about());
             case NOT_TIGHT, PART_AWAY, COVERED, NOT_FILLED, STILL_FITTED, TROUBLE -> about;
         };
@@ -164,7 +167,8 @@ public final class ClosingView {
     public List<Hole> holes() {
         return ledgers.fasteners().stream()
                 .filter(hole -> hole.byFile() > 0 || hole.out() > 0)
-                .map(hole -> new Hole(Names.capital(names.any(hole.joint())), hole.bag(), hole.byFile(), hole.out(), hole.in()))
+                .map(hole -> new Hole(
+                        Names.capital(names.any(hole.joint())), hole.bag(), hole.byFile(), hole.out(), hole.in()))
                 .toList();
     }
 

@@ -36,8 +36,16 @@ public final class CorrectionPages {
         routes.post("/jobs/{job}/engine/add-joint", request -> write(request, "add-joint"));
         routes.get("/jobs/{job}/engine/add-part", request -> show(request, "add-part", Form.empty()));
         routes.post("/jobs/{job}/engine/add-part", request -> write(request, "add-part"));
-        routes.get("/jobs/{job}/engine/joint", request -> show(request, "joint", Form.empty()
-                .with("joint", Optional.ofNullable(request.queryParam("joint")).orElse(""))));
+        routes.get(
+                "/jobs/{job}/engine/joint",
+                request -> show(
+                        request,
+                        "joint",
+                        Form.empty()
+                                .with(
+                                        "joint",
+                                        Optional.ofNullable(request.queryParam("joint"))
+                                                .orElse(""))));
         routes.post("/jobs/{job}/engine/joint", request -> write(request, "joint"));
     }
 
@@ -103,7 +111,8 @@ public final class CorrectionPages {
         request.contentType("application/yaml; charset=utf-8")
                 .header(
                         "Content-Disposition",
-                        "attachment; filename=\"" + job.engine().identity().id().replaceAll("[^a-z0-9-]", "") + ".yaml\"")
+                        "attachment; filename=\"" + job.engine().identity().id().replaceAll("[^a-z0-9-]", "")
+                                + ".yaml\"")
                 .result(job.ownEngine().text());
     }
 }

@@ -66,9 +66,7 @@ public final class CorrectionView {
 
     /** What was put right so far. */
     public List<String> corrections() {
-        return job.facts().setting().basis().patches().stream()
-                .map(this::line)
-                .toList();
+        return job.facts().setting().basis().patches().stream().map(this::line).toList();
     }
 
     private String line(Setup.Patch patch) {

@@ -72,7 +72,10 @@ public final class FoundPages {
                     form.optionalLine("bag", "the bag"),
                     form.text("differs", "what differs"),
                     form.ticked("instead"));
-            String name = job.engine().findJoint(form.typed("joint")).map(joint -> joint.name()).orElse("");
+            String name = job.engine()
+                    .findJoint(form.typed("joint"))
+                    .map(joint -> joint.name())
+                    .orElse("");
             if (form.sound() && desk.write(job, deed, form, "Written down as found: " + name + ".")) {
                 back(request, job, form);
                 return;

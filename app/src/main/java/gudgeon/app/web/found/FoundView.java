@@ -182,15 +182,21 @@ public final class FoundView {
         return joint.map(Joint::between).orElse(List.of()).stream()
                 .filter(this::bends)
                 .map(part -> new Runs(
-                        part, names.part(part), job.facts().findings().routings().getOrDefault(part, List.of())))
+                        part,
+                        names.part(part),
+                        job.facts().findings().routings().getOrDefault(part, List.of())))
                 .toList();
     }
 
     /** A light part that the file names first in a flexible joint is what bends there. */
     private boolean bends(String part) {
-        boolean light = job.engine().findPart(part).map(one -> one.massKilograms() < HEAVY).orElse(false);
+        boolean light = job.engine()
+                .findPart(part)
+                .map(one -> one.massKilograms() < HEAVY)
+                .orElse(false);
         return light
                 && job.engine().joints().stream()
-                        .anyMatch(other -> other.flexible() && other.between().getFirst().equals(part));
+                        .anyMatch(other ->
+                                other.flexible() && other.between().getFirst().equals(part));
     }
 }

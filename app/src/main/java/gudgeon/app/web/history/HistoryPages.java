@@ -33,7 +33,8 @@ public final class HistoryPages {
     }
 
     private Sheet sheet(Job job, String title) {
-        Sheet.Stage stage = desk.line(job).map(line -> JobLine.stage(line.stage())).orElse(Sheet.Stage.STRIP);
+        Sheet.Stage stage =
+                desk.line(job).map(line -> JobLine.stage(line.stage())).orElse(Sheet.Stage.STRIP);
         return desk.sheet(job, title, stage);
     }
 
@@ -43,8 +44,13 @@ public final class HistoryPages {
     }
 
     private void entry(Context request) {
-        show(request, desk.job(request), Form.empty()
-                .with("withdraw", Optional.ofNullable(request.queryParam("id")).orElse("")));
+        show(
+                request,
+                desk.job(request),
+                Form.empty()
+                        .with(
+                                "withdraw",
+                                Optional.ofNullable(request.queryParam("id")).orElse("")));
     }
 
     private void show(Context request, Job job, Form form) {
@@ -67,7 +73,9 @@ public final class HistoryPages {
             throw Refusal.missing("There is no such entry in this book.", "Open the book and choose one.");
         }
         String why = form.optionalLine("why", "the reason");
-        if (form.sound() && desk.write(job, new Withdraw(UUID.fromString(id), why), form, "Taken back; it stays, struck through.")) {
+        if (form.sound()
+                && desk.write(
+                        job, new Withdraw(UUID.fromString(id), why), form, "Taken back; it stays, struck through.")) {
             Pages.goTo(request, JobPaths.job(job) + "/book?said=" + form.entry());
             return;
         }

@@ -79,7 +79,8 @@ public final class HistoryView {
     }
 
     public int withdrawn() {
-        return (int) job.state().history().stream().filter(told -> !told.counts()).count();
+        return (int)
+                job.state().history().stream().filter(told -> !told.counts()).count();
     }
 
     public List<Day> days() {
@@ -114,8 +115,7 @@ public final class HistoryView {
 
     /** Whether the desk would take it back; withdrawals are taken back by undoing them on the bench. */
     private boolean back(JobState.Told told) {
-        return told.counts()
-                && new Withdraw(told.entry().id(), "").tell(job) instanceof Deed.Telling.Facts;
+        return told.counts() && new Withdraw(told.entry().id(), "").tell(job) instanceof Deed.Telling.Facts;
     }
 
     private static String sort(Entry entry) {

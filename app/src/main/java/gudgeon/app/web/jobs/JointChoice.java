@@ -19,7 +19,13 @@ public final class JointChoice {
     /** The next joint of the strip; empty when there is none, when it is no joint, and on the way back. */
     public List<Line> next() {
         boolean comingApart = job.facts().built().steps().isEmpty();
-        return job.findNext().filter(step -> comingApart).flatMap(step -> job.engine().findJoint(step.id())).stream().map(JointChoice::line).toList();
+        return job
+                .findNext()
+                .filter(step -> comingApart)
+                .flatMap(step -> job.engine().findJoint(step.id()))
+                .stream()
+                .map(JointChoice::line)
+                .toList();
     }
 
     /** Undone, the one undone last first. */

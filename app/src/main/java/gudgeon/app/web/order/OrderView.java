@@ -48,7 +48,15 @@ public final class OrderView {
      * @param here whether all that is needed came
      */
     public record Line(
-            String spec, String amount, String count, String remark, String price, String uses, boolean used, String state, boolean here) {}
+            String spec,
+            String amount,
+            String count,
+            String remark,
+            String price,
+            String uses,
+            boolean used,
+            String state,
+            boolean here) {}
 
     /** Lines of one sort. */
     public record Section(String name, List<Line> lines) {
@@ -78,7 +86,8 @@ public final class OrderView {
         List<Section> sections = new ArrayList<>();
         if (!order.spoilt().isEmpty()) {
             sections.add(new Section(
-                    "Because of trouble", order.spoilt().stream().map(this::spoilt).toList()));
+                    "Because of trouble",
+                    order.spoilt().stream().map(this::spoilt).toList()));
         }
         for (OrderList.Section section : order.list().sections()) {
             sections.add(new Section(
@@ -103,10 +112,8 @@ public final class OrderView {
 
     private Line line(OrderLine line) {
         int pieces = line.amount() instanceof Amount.Pieces(int count) ? count : 1;
-        List<String> uses = line.uses().stream()
-                .map(use -> names.any(use.id()))
-                .distinct()
-                .toList();
+        List<String> uses =
+                line.uses().stream().map(use -> names.any(use.id())).distinct().toList();
         return new Line(
                 line.spec(),
                 OrderWords.amount(line.amount()),
@@ -129,7 +136,9 @@ public final class OrderView {
         if (ordered == 0 && came == 0) {
             return "";
         }
-        return came >= ordered ? "here: " + came : "ordered " + ordered + (came > 0 ? ", here " + came : ", not here yet");
+        return came >= ordered
+                ? "here: " + came
+                : "ordered " + ordered + (came > 0 ? ", here " + came : ", not here yet");
     }
 
     /** Ordered or here, and on no line of the list. */

@@ -96,8 +96,14 @@ public record HolePicture(double height, List<Hole> holes) {
      */
     public static HolePicture of(Joint joint, BiFunction<Fastener, Integer, Sign> sign) {
         List<Fastener> all = joint.makeup().fasteners();
-        List<Double> xs = all.stream().map(one -> one.place().x_mm()).flatMap(HolePicture::known).toList();
-        List<Double> ys = all.stream().map(one -> one.place().y_mm()).flatMap(HolePicture::known).toList();
+        List<Double> xs = all.stream()
+                .map(one -> one.place().x_mm())
+                .flatMap(HolePicture::known)
+                .toList();
+        List<Double> ys = all.stream()
+                .map(one -> one.place().y_mm())
+                .flatMap(HolePicture::known)
+                .toList();
         if (all.size() < 2 || xs.size() < all.size() || ys.size() < all.size()) {
             return NONE;
         }

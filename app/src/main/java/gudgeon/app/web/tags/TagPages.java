@@ -67,7 +67,8 @@ public final class TagPages {
             case NO_FLUID -> new Card("Empty", "Do not use", about, "on the key", false);
             case FUEL_OPEN -> new Card("Fuel open", "No flame, no starter", about, "on the key", true);
             case PINS_IN -> new Card("Pins in", "Do not turn", about, "on the key and the crank", true);
-            case TORQUE_HALF_DONE -> new Card("Half tightened", "Do not start, do not fill", about, "on the joint", true);
+            case TORQUE_HALF_DONE ->
+                new Card("Half tightened", "Do not start, do not fill", about, "on the joint", true);
             case SUPPORTED -> new Card("On a support", "Do not move", about, "on the support", true);
             case AID_FITTED -> new Card("Fitted for the work", "Off before starting", about, "on the key", false);
         };

@@ -36,8 +36,10 @@ public final class ToolboxPages {
             desk.showWorking(request, pages, job);
             return;
         }
-        Form form = Form.empty().with("minutes", Optional.ofNullable(request.queryParam("minutes"))
-                .orElse(String.valueOf(USUAL_MINUTES)));
+        Form form = Form.empty()
+                .with(
+                        "minutes",
+                        Optional.ofNullable(request.queryParam("minutes")).orElse(String.valueOf(USUAL_MINUTES)));
         OptionalInt minutes = form.whole("minutes", "the time", 5, MOST_MINUTES);
         Job.Stage stage = job.stage();
         boolean building = stage == Job.Stage.STRIPPED || stage == Job.Stage.BUILDING || stage == Job.Stage.TOGETHER;

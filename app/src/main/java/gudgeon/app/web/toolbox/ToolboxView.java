@@ -124,11 +124,13 @@ public final class ToolboxView {
     public List<Tool> tools() {
         Map<String, List<Work>> byTool = new LinkedHashMap<>();
         for (Work work : today) {
-            work.tools().forEach(tool -> byTool.computeIfAbsent(tool, key -> new ArrayList<>()).add(work));
+            work.tools()
+                    .forEach(tool -> byTool.computeIfAbsent(tool, key -> new ArrayList<>())
+                            .add(work));
         }
         List<Tool> tools = new ArrayList<>();
-        byTool.forEach((tool, works) -> tools.add(
-                new Tool(tool, Figures.count(works.size(), "step"), works.getFirst().instruction())));
+        byTool.forEach((tool, works) -> tools.add(new Tool(
+                tool, Figures.count(works.size(), "step"), works.getFirst().instruction())));
         return tools;
     }
 

@@ -56,7 +56,8 @@ public final class LadderView {
      * @param last whether it destroys the fastener
      * @param first whether it is the gentlest that is left
      */
-    public record Rung(String id, int number, String text, String time, List<Caution> cautions, boolean last, boolean first) {
+    public record Rung(
+            String id, int number, String text, String time, List<Caution> cautions, boolean last, boolean first) {
         public Rung {
             cautions = List.copyOf(cautions);
         }

@@ -63,8 +63,10 @@ public final class TroublePages {
     private void met(Context request) {
         Job job = desk.job(request);
         Form form = Form.of(request);
-        List<String> kinds = Arrays.stream(Fault.Kind.values()).map(Fault.Kind::name).toList();
-        Optional<Fault.Kind> kind = form.oneOf("kind", "what is the matter with it", kinds).map(Fault.Kind::valueOf);
+        List<String> kinds =
+                Arrays.stream(Fault.Kind.values()).map(Fault.Kind::name).toList();
+        Optional<Fault.Kind> kind =
+                form.oneOf("kind", "what is the matter with it", kinds).map(Fault.Kind::valueOf);
         String note = form.text("note", "the note");
         if (form.sound() && kind.isPresent()) {
             Deed deed = new TroubleMet(form.typed("joint"), kind.get(), ticked(form), note);
@@ -102,7 +104,8 @@ public final class TroublePages {
             Pages.goTo(request, JobPaths.job(job) + "/trouble?joint=" + EnginePaths.encoded(id));
             return;
         }
-        Sheet sheet = desk.sheet(job, "Trouble", Sheet.Stage.STRIP).marked("trouble").forBench();
+        Sheet sheet =
+                desk.sheet(job, "Trouble", Sheet.Stage.STRIP).marked("trouble").forBench();
         if (form.sound()) {
             pages.show(request, "trouble/ladder.jte", sheet, view);
         } else {
@@ -113,7 +116,8 @@ public final class TroublePages {
     private void tried(Context request) {
         Job job = desk.job(request);
         Form form = Form.of(request);
-        List<String> outcomes = Arrays.stream(Fault.Outcome.values()).map(Fault.Outcome::name).toList();
+        List<String> outcomes =
+                Arrays.stream(Fault.Outcome.values()).map(Fault.Outcome::name).toList();
         Optional<Fault.Outcome> outcome =
                 form.oneOf("outcome", "how it ended", outcomes).map(Fault.Outcome::valueOf);
         double minutes = form.number("minutes", "the minutes", 0, MOST_MINUTES).orElse(0);
