@@ -36,7 +36,7 @@ class ArrowsTest {
     /** All that core may use from outside: the language, collections, exact numbers, null marks. Not io, nio, time, net. */
     private static final List<String> OUTSIDE = List.of("java.lang..", "java.util..", "java.math..", "org.jspecify..");
 
-    /** The book alone uses times as values (docs/decisions/0012); nobody reads a clock. */
+    /** The book alone uses times as values (docs/decisions/0009); nobody reads a clock. */
     private static final Map<String, List<String>> MORE = Map.of("book", List.of("java.time.."));
 
     private static final JavaClasses CORE = new ClassFileImporter()
