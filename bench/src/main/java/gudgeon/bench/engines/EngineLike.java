@@ -17,6 +17,7 @@ import gudgeon.core.engine.UndoTime;
 import gudgeon.core.engine.Zone;
 import gudgeon.core.quantity.Mass;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,7 +28,8 @@ import java.util.Random;
  * Engines as they might be, of any number of joints, drawn from a seed. On each side of a block stand stacks: a part on the
  * block, the next one on it or on the block and in front of it, and so on to the outside. A part is held by one to four
  * joints of one side's tools; some of its joints can be reached only with the part in front away, some also from
- * beside. Hoses and looms run between stacks and hold little; they open circuits, which are drained or made safe first. Some
+ * beside. Hoses and looms run between stacks and hold little; they open circuits, which are drained or made safe first, and
+ * stand in the way of the main joint of a part that they would not hold. Every eighth joint leaves its parts resting. Some
  * joints need crack-loose operations, some are likely to be seized, a few parts need a helper or a hoist. Times and masses
  * are typical.
  */
@@ -56,11 +58,14 @@ public final class EngineLike {
 
     private final Random random;
     private final int wanted;
+    private final boolean careless;
     private final List<Part> parts = new ArrayList<>();
-    private final List<Joint> joints = new ArrayList<>();
+    private final List<Draft> joints = new ArrayList<>();
     private final List<Ready> ready = new ArrayList<>();
     private final List<String> innermost = new ArrayList<>();
     private final List<String> deepest = new ArrayList<>();
+    /** By part: the joint that is always behind the part in front. */
+    private final Map<String, Draft> mains = new HashMap<>();
     /** By part: its side. */
     private final List<Integer> sides = new ArrayList<>();
 
@@ -77,8 +82,9 @@ public final class EngineLike {
         }
     }
 
-    private EngineLike(int wanted, long seed) {
+    private EngineLike(int wanted, long seed, boolean careless) {
         this.wanted = wanted;
+        this.careless = careless;
         random = new Random(seed * 0x9E3779B97F4A7C15L + wanted);
     }
 
@@ -88,10 +94,20 @@ public final class EngineLike {
      * @param joints how many joints it shall have, at least 20
      */
     public static Drawn draw(int joints, long seed) {
+        return draw(joints, seed, false);
+    }
+
+    /**
+     * Draws an engine.
+     *
+     * @param careless whether the file says nothing about hoses that do not hold what they hang on, so that the order alone
+     *     must see to it that nothing dangles
+     */
+    public static Drawn draw(int joints, long seed, boolean careless) {
         if (joints < 20) {
             throw new IllegalArgumentException("an engine has at least 20 joints, not " + joints);
         }
-        return new EngineLike(joints, seed).draw();
+        return new EngineLike(joints, seed, careless).draw();
     }
 
     private Drawn draw() {
@@ -157,9 +173,14 @@ public final class EngineLike {
         String tool = TOOLS.get((side * 3 + (random.nextInt(4) == 0 ? random.nextInt(TOOLS.size()) : random.nextInt(3)))
                 % TOOLS.size());
         Draft draft = new Draft(id, List.of(part, to), 30 + 15L * random.nextInt(16), ZONES.get(reachedFrom).id(), tool);
-        if (!before.isEmpty() && random.nextInt(10) < 7) {
-            draft.access = random.nextInt(5) == 0 ? beside(before) : away(before);
+        boolean main = id.endsWith("-0");
+        if (main) {
+            mains.put(part, draft);
         }
+        if (!before.isEmpty() && (main || random.nextInt(10) < 7)) {
+            draft.access = !main && random.nextInt(5) == 0 ? beside(before) : away(before);
+        }
+        draft.rests = random.nextInt(8) == 0;
         if (random.nextInt(12) == 0) {
             draft.seizure(0.1 + 0.1 * random.nextInt(3), 1800);
         }
@@ -204,8 +225,23 @@ public final class EngineLike {
                 ZONES.get(side).id(),
                 TOOLS.get(8 + random.nextInt(2)));
         draft.hang = Optional.of(new Joint.Hang(random.nextInt(4) == 0 ? 0 : 3, Optional.empty()));
+        if (!careless) {
+            List.of(from, to).forEach(end -> hoseFirst(parts.get(end), draft));
+        }
         draft.opens.add(List.of("coolant", "oil", "fuel", "electric").get(random.nextInt(4)));
         joint(draft);
+    }
+
+    /** A hose that would not hold a part is in the way of its main joint, so that the part never dangles from it. */
+    private void hoseFirst(Part part, Draft hose) {
+        double holds = hose.hang.map(Joint.Hang::holdsKilograms).orElse(0.0);
+        Draft main = mains.get(part.id());
+        if (main != null && part.massKilograms() > holds) {
+            List<Condition.Clause> clauses = new ArrayList<>(main.access.clauses());
+            clauses.add(new Condition.Clause(
+                    List.of(new Condition.Alternative(List.of(new Literal.JointUndone(hose.id))))));
+            main.access = new Condition(clauses);
+        }
     }
 
     private double mass() {
@@ -219,7 +255,7 @@ public final class EngineLike {
     }
 
     private void joint(Draft draft) {
-        joints.add(draft.build());
+        joints.add(draft);
     }
 
     private void operation(
@@ -268,7 +304,7 @@ public final class EngineLike {
                                 new LiftingWay("helper", 50, 120, ""),
                                 new LiftingWay("hoist", 500, 1200, ""))),
                 parts,
-                joints,
+                joints.stream().map(Draft::build).toList(),
                 circuits,
                 ready,
                 List.of(),
@@ -288,6 +324,7 @@ public final class EngineLike {
         private UndoTime undo;
         private Optional<Joint.Hang> hang = Optional.empty();
         private Condition access = Condition.ALWAYS;
+        private boolean rests;
         private final List<String> needs = new ArrayList<>();
         private final List<String> opens = new ArrayList<>();
         private final List<String> drains = new ArrayList<>();
@@ -325,7 +362,7 @@ public final class EngineLike {
                             false,
                             Joint.EngineState.ANY,
                             Joint.Hold.NONE,
-                            false),
+                            rests),
                     new Joint.Work(zone, List.of(tool), undo, 0, Optional.empty(), List.of(), "", false),
                     Makeup.PLAIN);
         }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -44,9 +45,8 @@ class SingleOrderTest {
             Drawn drawn = Drawn.of(seed);
             long expected = drawn.least(new int[] {0}, 0);
             OrderMatrix matrix = new OrderMatrix(drawn.cost, drawn.precedes);
-            LayeredOrder.Found found =
-                    new LayeredOrder(matrix, new AssignmentBound(matrix)).run(Long.MAX_VALUE / 4, 2, () -> false);
-            assertThat(found).isNotNull();
+            LayeredOrder.Found found = Objects.requireNonNull(
+                    new LayeredOrder(matrix, new AssignmentBound(matrix)).run(Long.MAX_VALUE / 4, 2, () -> false));
             assertThat(found.lowerBound()).as("seed %d", seed).isLessThanOrEqualTo(expected);
             below += found.lowerBound() < expected ? 1 : 0;
         }
