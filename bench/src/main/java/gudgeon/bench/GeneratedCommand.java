@@ -5,6 +5,7 @@ import gudgeon.bench.engines.StripTiming;
 import gudgeon.core.planning.StripRequest;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -23,8 +24,8 @@ final class GeneratedCommand implements Callable<Integer> {
     @Option(names = "--states", defaultValue = "20000", description = "States of the order search (default 20000).")
     long states;
 
-    @Option(names = "--bare", description = "Also the target that every innermost part is off.")
-    boolean bare;
+    @Option(names = "--targets", split = ",", defaultValue = "deep,sides", description = "deep, sides, bare.")
+    List<String> targets = List.of();
 
     @Option(names = "--careless", description = "Engines that do not say which hose comes first.")
     boolean careless;
@@ -35,57 +36,52 @@ final class GeneratedCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Table table = new Table();
-        List<double[]> deepTimes = new ArrayList<>();
-        List<double[]> bareTimes = new ArrayList<>();
-        List<double[]> memory = new ArrayList<>();
-        EngineLike.Drawn warming = EngineLike.draw(100, 99);
+        Map<String, List<double[]>> times = new LinkedHashMap<>();
+        Map<String, List<double[]>> memory = new LinkedHashMap<>();
+        EngineLike.Drawn warming = EngineLike.draw(60, 99);
         for (int i = 0; i < 10; i++) {
-            time(warming, "deepest", 0);
+            time(warming, "deep", 0);
         }
         for (int size : sizes) {
             for (int seed = 1; seed <= seeds; seed++) {
                 EngineLike.Drawn drawn = EngineLike.draw(size, seed, careless);
-                StripTiming deep = time(drawn, "deepest", 1);
-                row(table, size, seed, deep);
-                System.err.printf("bench: %d joints, seed %d: %.0f ms%n", size, seed, deep.milliseconds());
-                deepTimes.add(new double[] {size, Math.max(0.1, deep.milliseconds())});
-                memory.add(new double[] {size, Math.max(0.1, deep.megabytes())});
-                if (bare) {
-                    StripTiming all = time(drawn, "bare", 0);
-                    row(table, size, seed, all);
-                    bareTimes.add(new double[] {size, Math.max(0.1, all.milliseconds())});
+                for (String target : targets) {
+                    StripTiming timing = time(drawn, target, 1);
+                    row(table, size, seed, timing);
+                    times.computeIfAbsent(target, key -> new ArrayList<>())
+                            .add(new double[] {size, Math.max(0.1, timing.milliseconds())});
+                    memory.computeIfAbsent(target, key -> new ArrayList<>())
+                            .add(new double[] {size, Math.max(0.1, timing.megabytes())});
+                    System.err.printf("bench: %d joints, seed %d, %s: %.0f ms%n", size, seed, target, timing.milliseconds());
                 }
             }
         }
         output.print(
                 "generated",
-                "# Drawn engines\n\n" + Table.circumstances() + "\nTarget: the deepest part of each side off"
-                        + (bare ? "; bare: every part that stands on the block off" : "") + ". " + states
+                "# Drawn engines\n\n" + Table.circumstances() + "\nTargets as in bench/README.md. " + states
                         + " states of the order search at most; processor milliseconds of the planning thread; memory is"
                         + " what one run asked for altogether, not what it held at once.\n",
                 table);
         if (!output.out.isEmpty()) {
-            List<Plot.Series> times = new ArrayList<>();
-            times.add(new Plot.Series("deepest parts", "#1f6f8b", deepTimes));
-            times.add(new Plot.Series("bare block", "#b5532a", bareTimes));
             Path folder = Path.of(output.out);
-            Table.write(
-                    folder,
-                    "generated-time.svg",
-                    new Plot("Time to the plan", "joints", "processor milliseconds").svg(times));
-            Table.write(
-                    folder,
-                    "generated-memory.svg",
-                    new Plot("Memory asked for", "joints", "megabytes")
-                            .svg(List.of(new Plot.Series("deepest parts", "#1f6f8b", memory))));
+            Plot time = new Plot("Time to the plan", "joints", "processor milliseconds");
+            Plot asked = new Plot("Memory asked for", "joints", "megabytes");
+            Table.write(folder, "generated-time.svg", time.svg(series(times)));
+            Table.write(folder, "generated-memory.svg", asked.svg(series(memory)));
         }
         return 0;
     }
 
+    private static List<Plot.Series> series(Map<String, List<double[]>> points) {
+        List<String> colours = List.of("#1f6f8b", "#b5532a", "#5b7f2b");
+        List<Plot.Series> series = new ArrayList<>();
+        points.forEach((target, list) -> series.add(new Plot.Series(target, colours.get(series.size() % 3), list)));
+        return series;
+    }
+
     private StripTiming time(EngineLike.Drawn drawn, String what, int repeats) {
-        List<String> target = what.equals("bare") ? drawn.innermost() : drawn.deepest();
-        return StripTiming.of(
-                drawn.engine(), what, StripRequest.Target.off(target.toArray(String[]::new)), states, repeats, 2000);
+        StripRequest.Target target = StripRequest.Target.off(drawn.target(what).toArray(String[]::new));
+        return StripTiming.of(drawn.engine(), what, target, states, repeats, 2000);
     }
 
     private static void row(Table table, int size, int seed, StripTiming timing) {

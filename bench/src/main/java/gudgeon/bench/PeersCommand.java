@@ -24,7 +24,7 @@ import picocli.CommandLine.Option;
 
 @Command(name = "peers", description = "The order of drawn engines and of problems, beside two general solvers.")
 final class PeersCommand implements Callable<Integer> {
-    private static final long STATES = 200_000;
+    private static final long STATES = 20_000;
 
     @Option(names = "--sizes", split = ",", defaultValue = "100,200,300", description = "Joints of drawn engines.")
     List<Integer> sizes = List.of();
@@ -35,8 +35,8 @@ final class PeersCommand implements Callable<Integer> {
     @Option(names = "--seconds", defaultValue = "20", description = "Seconds for each general solver (default 20).")
     double seconds;
 
-    @Option(names = "--bare", description = "The target that all innermost parts are off: more operations.")
-    boolean bare;
+    @Option(names = "--target", defaultValue = "sides", description = "deep, sides or bare (default sides).")
+    String target = "";
 
     @Option(names = "--problem", description = "A sequential ordering problem with shared contexts; may be repeated.")
     List<Path> problems = new ArrayList<>();
@@ -52,7 +52,7 @@ final class PeersCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         for (int i = 0; i < 10; i++) {
-            Sequencer.best(numbers(100, 99).problem(), STATES);
+            Sequencer.best(numbers(60, 99).problem(), STATES);
         }
         peers.forEach(peer -> peer.solve(numbers(30, 99), 5));
         for (int size : sizes) {
@@ -80,9 +80,9 @@ final class PeersCommand implements Callable<Integer> {
 
     private Sequencer.Numbers numbers(int size, long seed) {
         EngineLike.Drawn drawn = EngineLike.draw(size, seed);
-        List<String> target = bare ? drawn.innermost() : drawn.deepest();
+        List<String> parts = drawn.target(target);
         StripRequest request = new StripRequest(
-                StripRequest.Target.off(target.toArray(String[]::new)),
+                StripRequest.Target.off(parts.toArray(String[]::new)),
                 List.of(),
                 List.of(),
                 List.of(),
@@ -98,6 +98,7 @@ final class PeersCommand implements Callable<Integer> {
         double begun = Cpu.seconds();
         SequencingAnswer ours = Sequencer.best(numbers.problem(), STATES);
         double own = Cpu.seconds() - begun;
+        System.err.printf("bench: %s, %d operations: %.3f s%n", name, numbers.modes().size(), own);
         row(name, numbers, "Gudgeon", ours.cost(), ours.lowerBound(), ours.proven(), own);
         double fastest = Double.MAX_VALUE;
         boolean proved = false;
@@ -109,6 +110,7 @@ final class PeersCommand implements Callable<Integer> {
                 throw new IllegalStateException(name + ": " + peer.name() + " proves " + result.value() + ", we "
                         + ours.cost());
             }
+            System.err.printf("bench: %s: %.3f s, %s%n", peer.name(), used, result);
             row(name, numbers, peer.name(), result.value(), result.lowerBound(), result.proved(), used);
             if (result.proved() == proved ? used < fastest : result.proved()) {
                 fastest = used;

@@ -17,12 +17,14 @@ import gudgeon.core.engine.UndoTime;
 import gudgeon.core.engine.Zone;
 import gudgeon.core.quantity.Mass;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.stream.IntStream;
 
 /**
  * Engines as they might be, of any number of joints, drawn from a seed. On each side of a block stand stacks: a part on the
@@ -73,12 +75,26 @@ public final class EngineLike {
      * A drawn engine.
      *
      * @param innermost the parts that stand on the block, under all others
-     * @param deepest the innermost part of the highest stack of each side
+     * @param deepest the innermost part of the highest stack of each side, that of the highest one first
      */
     public record Drawn(Engine engine, List<String> innermost, List<String> deepest) {
         public Drawn {
             innermost = List.copyOf(innermost);
             deepest = List.copyOf(deepest);
+        }
+
+        /**
+         * A target by its word.
+         *
+         * @throws IllegalArgumentException when the word is none of deep, sides, bare
+         */
+        public List<String> target(String word) {
+            return switch (word) {
+                case "deep" -> deepest.subList(0, 1);
+                case "sides" -> deepest;
+                case "bare" -> innermost;
+                default -> throw new IllegalArgumentException("a target is deep, sides or bare, not " + word);
+            };
         }
     }
 
@@ -116,6 +132,7 @@ public final class EngineLike {
         int stack = 0;
         int[] highest = new int[SIDES];
         String[] deep = new String[SIDES];
+        Arrays.fill(deep, "");
         while (joints.size() < wanted * 85 / 100) {
             int side = stack % SIDES;
             int height = 1 + random.nextInt(2 + (int) Math.round(Math.log(wanted)));
@@ -129,11 +146,11 @@ public final class EngineLike {
         while (joints.size() < wanted) {
             hose();
         }
-        for (String part : deep) {
-            if (part != null) {
-                deepest.add(part);
-            }
-        }
+        IntStream.range(0, SIDES)
+                .filter(side -> !deep[side].isEmpty())
+                .boxed()
+                .sorted((a, b) -> Integer.compare(highest[b], highest[a]))
+                .forEach(side -> deepest.add(deep[side]));
         return new Drawn(engine(), innermost, deepest);
     }
 
