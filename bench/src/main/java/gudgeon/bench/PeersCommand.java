@@ -25,6 +25,8 @@ import picocli.CommandLine.Option;
 @Command(name = "peers", description = "The order of drawn engines and of problems, beside two general solvers.")
 final class PeersCommand implements Callable<Integer> {
     private static final long STATES = 20_000;
+    /** The clock of a process ticks in hundredths. */
+    private static final double FINEST = 0.01;
 
     @Option(names = "--sizes", split = ",", defaultValue = "100,200,300", description = "Joints of drawn engines.")
     List<Integer> sizes = List.of();
@@ -97,7 +99,7 @@ final class PeersCommand implements Callable<Integer> {
     private void compare(String name, Sequencer.Numbers numbers) {
         double begun = Cpu.seconds();
         SequencingAnswer ours = Sequencer.best(numbers.problem(), STATES);
-        double own = Cpu.seconds() - begun;
+        double own = Math.max(FINEST, Cpu.seconds() - begun);
         System.err.printf("bench: %s, %d operations: %.3f s%n", name, numbers.modes().size(), own);
         row(name, numbers, "Gudgeon", ours.cost(), ours.lowerBound(), ours.proven(), own);
         double fastest = Double.MAX_VALUE;
