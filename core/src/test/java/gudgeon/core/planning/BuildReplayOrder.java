@@ -55,7 +55,7 @@ final class BuildReplayOrder {
                 boolean bench = joint.between().stream().allMatch(part -> awayAt(part, step));
                 String zone = bench ? Zone.BENCH : joint.work().zone();
                 if (!step.place().zone().equals(zone)
-                        || !step.place().tools().equals(joint.work().tools())) {
+                        || !step.place().tools().equals(joint.work().buildTools())) {
                     told.fault(Rule.CLOCK, step, "its zone is " + zone);
                 }
                 boolean licensed = joint.freedom().licensed();
