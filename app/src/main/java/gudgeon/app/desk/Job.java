@@ -194,9 +194,14 @@ public final class Job {
         };
     }
 
-    /** The plan of what is left to undo; empty when there is no target or no plan. */
+    /** Whether the engine is being put together again: from then on nothing is left to undo. */
+    public boolean goingTogether() {
+        return !facts().built().steps().isEmpty();
+    }
+
+    /** The plan of what is left to undo; empty when there is no target or no plan, or when building has begun. */
     public Optional<StripPlan> findPlan() {
-        return facts().setting().target().isEmpty() || !(strip() instanceof StripQuestion.Reply.Planned planned)
+        return goingTogether() || facts().setting().target().isEmpty() || !(strip() instanceof StripQuestion.Reply.Planned planned)
                 ? Optional.empty()
                 : Optional.of(planned.plan());
     }
@@ -208,7 +213,7 @@ public final class Job {
 
     /** Where the job is. */
     public Stage stage() {
-        if (!facts().built().steps().isEmpty()) {
+        if (goingTogether()) {
             return new BuildBench(this).findNext().isPresent() ? Stage.BUILDING : Stage.TOGETHER;
         }
         if (facts().setting().target().isEmpty()) {

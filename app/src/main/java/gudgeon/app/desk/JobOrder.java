@@ -44,7 +44,7 @@ public record JobOrder(
         for (Facts.Act act : job.facts().stripped().acts()) {
             done(job, act, operations.size() + 1, operations);
         }
-        StripPlan left = job.facts().built().steps().isEmpty() ? job.findPlan().orElse(null) : null;
+        StripPlan left = job.findPlan().orElse(null);
         if (left != null) {
             for (StripPlan.Operation operation : left.operations()) {
                 operations.add(numbered(operation, operations.size() + 1));

@@ -68,8 +68,7 @@ public record PlanChange(
 
     /** What lies between two states of a job, of which the later one has these entries more. */
     static PlanChange between(Job before, Job after, List<Entry> news) {
-        if (!before.facts().built().steps().isEmpty()
-                || before.facts().setting().target().isEmpty()) {
+        if (after.goingTogether() || before.facts().setting().target().isEmpty()) {
             return NONE;
         }
         Set<String> done = new HashSet<>();

@@ -82,6 +82,10 @@ class WayBackTest {
             assertThat(visitor.get(job + "/bench").status())
                     .as("the strip bench leads to the build bench")
                     .isEqualTo(303);
+            assertThat(visitor.get(job + "/strip").text())
+                    .as("nothing that was just put back is to be undone")
+                    .contains("It goes together again")
+                    .doesNotContain("Steps to go");
             visitor.fill(bench, "/build/done");
             assertThat(visitor.get(bench).text()).contains("Stage 1 of 2: 30 N·m, every bolt, 1 to 4");
             visitor.fill(bench, "/build/turned");

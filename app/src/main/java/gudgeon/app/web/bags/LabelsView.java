@@ -43,7 +43,7 @@ public final class LabelsView {
         List<Label> labels = new ArrayList<>();
         Places places = Places.of(job);
         places.bags().forEach(bag -> labels.add(new Label(bag.bag(), PlacesView.contents(bag, names), true)));
-        boolean comingApart = job.facts().built().steps().isEmpty();
+        boolean comingApart = !job.goingTogether();
         job.findPlan().filter(plan -> comingApart).ifPresent(plan -> coming(plan, places.nextBag(), labels));
         return labels;
     }

@@ -128,7 +128,7 @@ public final class PlacesView {
 
     /** Parts to mark now: away and not marked, or about to come loose with the next step. */
     public List<Thing> toMark() {
-        boolean comingApart = job.facts().built().steps().isEmpty();
+        boolean comingApart = !job.goingTogether();
         List<String> soon = job.findNext()
                 .filter(step -> comingApart)
                 .map(step -> Watch.falling(job, step))

@@ -44,7 +44,7 @@ public final class BenchPages {
     /** Once something is put back, the bench is that of the way back: nobody is told to undo what was just built. */
     private void next(Context request) {
         Job job = desk.job(request);
-        if (job.facts().built().steps().isEmpty()) {
+        if (!job.goingTogether()) {
             show(request, job, "bench/bench.jte", Form.empty());
         } else {
             String query = request.queryString();

@@ -18,7 +18,7 @@ public final class JointChoice {
 
     /** The next joint of the strip; empty when there is none, when it is no joint, and on the way back. */
     public List<Line> next() {
-        boolean comingApart = job.facts().built().steps().isEmpty();
+        boolean comingApart = !job.goingTogether();
         return job
                 .findNext()
                 .filter(step -> comingApart)

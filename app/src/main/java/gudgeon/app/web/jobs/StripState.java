@@ -40,6 +40,10 @@ public final class StripState {
         return JobPaths.strip(job);
     }
 
+    public String wayBack() {
+        return JobPaths.job(job) + "/build";
+    }
+
     public String bench() {
         return JobPaths.bench(job);
     }
@@ -58,6 +62,11 @@ public final class StripState {
 
     public boolean aimless() {
         return target().isEmpty();
+    }
+
+    /** Whether the engine is being put together again. */
+    public boolean together() {
+        return job.goingTogether();
     }
 
     /** What is to be reached, in words. */
@@ -93,7 +102,7 @@ public final class StripState {
 
     /** Why there is no way on; empty when there is one. */
     public List<String> blocked() {
-        return !aimless() && job.strip() instanceof Reply.Stuck stuck
+        return !aimless() && !together() && job.strip() instanceof Reply.Stuck stuck
                 ? new BlockedWords(job.engine()).reasons(stuck.blocked())
                 : List.of();
     }

@@ -4,6 +4,9 @@ import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.HandlerType;
 import io.javalin.http.SameSite;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
@@ -22,6 +25,9 @@ public final class Gate {
 
     /** Most bytes of a form. */
     public static final int MOST_BYTES = 256 * 1024;
+
+    /** So much of what is too large is read before it is refused. */
+    private static final long MOST_PASSED_BY = 16L << 20;
 
     private static final String COOKIE = "gudgeon-token";
     private static final String VISITOR = "gudgeon.token";
@@ -89,10 +95,25 @@ public final class Gate {
             throw new Refusal(411, "What was sent does not say how large it is. Nothing was changed.", "");
         }
         if (request.contentLength() > MOST_BYTES || request.contentLength() < 0) {
+            passBy(request);
             throw new Refusal(
                     413,
                     "That is more than a form may hold. Nothing was changed.",
                     "At most " + MOST_BYTES / 1024 + " kB at once: shorten the text, or split it.");
+        }
+    }
+
+    /** Reads what is too much and forgets it, within reason: a browser shows the answer only when it could send all. */
+    private static void passBy(Context request) {
+        byte[] bytes = new byte[8192];
+        long left = MOST_PASSED_BY;
+        try (InputStream in = request.req().getInputStream()) {
+            for (int read = in.read(bytes); read >= 0 && left > 0; read = in.read(bytes)) {
+                left -= read;
+            }
+        } catch (IOException e) {
+            // The sender has gone; the answer goes nowhere then.
+            throw new UncheckedIOException("what was sent broke off", e);
         }
     }
 
