@@ -14,6 +14,25 @@ final class Walk {
     /** A page by its name and path. */
     record Stop(String name, String path) {}
 
+    /** The pages used most. */
+    static List<Stop> some(Bench bench, Page page) {
+        String job = open(bench, page, "Pump engine", "Wren 160", "piston");
+        for (int i = 0; i < 3; i++) {
+            stepByTwoTaps(bench, page, job);
+        }
+        List<Stop> stops = new ArrayList<>(List.of(
+                new Stop("jobs", "/"),
+                new Stop("new-job", "/new-job"),
+                new Stop("engine", "/engines/wren-160"),
+                new Stop("strip", "/engines/wren-160/strip?reach=piston"),
+                new Stop("error", "/nowhere"),
+                new Stop("job", job)));
+        for (String room : List.of("bench", "strip", "trouble", "bags", "build", "closing", "book", "tags")) {
+            stops.add(new Stop("job-" + room, job + "/" + room));
+        }
+        return stops;
+    }
+
     /** Opens a job on the Wren, does three steps, and names every page. */
     static List<Stop> all(Bench bench, Page page) {
         List<Stop> stops = new ArrayList<>(List.of(
