@@ -32,7 +32,6 @@ public final class DemoJob {
     /** Operations of the plan that are done by now, and those after which a session ended. */
     private static final int DONE = 74;
 
-
     private static final List<Integer> ENDS = List.of(24, 51);
 
     private DemoJob() {}
