@@ -48,7 +48,8 @@ final class Openings {
         push(permitted, goal, 0);
     }
 
-    private static BitSet tolerated(Reach reach, boolean underway) {
+    /** Parts whose being loose is not the plan's doing. */
+    static BitSet tolerated(Reach reach, boolean underway) {
         State start = reach.initial();
         if (!underway) {
             return State.of(reach.model(), start.done, new BitSet()).loose(new BitSet());
