@@ -83,7 +83,7 @@ final class BuildText {
             List<String> placed = operation.kind() == BuildPlan.Kind.PLACE
                     ? operation.subject().parts()
                     : List.of();
-            cautions.print(INDENT, told.at(operation.number(), operation.needs().cautions(), placed));
+            cautions.print(INDENT, told.at(operation.number(), BuildWords.cautions(operation), placed));
             layout.withFigure(
                     String.format(Locale.ROOT, "%4d  ", operation.number()),
                     INDENT,

@@ -29,7 +29,7 @@ final class CautionLines {
         now.recent()
                 .forEach(recent -> line(
                         indent,
-                        Caution.Level.CAUTION,
+                        recent.caution().level(),
                         recent.caution().title() + ", as at step " + recent.step() + "."));
         if (!now.along().isEmpty()) {
             String titles =

@@ -107,7 +107,7 @@ final class JobText {
         BuildPlan.Operation step = next.get();
         BuildWords words = new BuildWords(job.engine());
         layout.heading("Next, " + names.zone(step.place().zone()));
-        new CautionLines(screen).print(4, step.needs().cautions());
+        new CautionLines(screen).print(4, BuildWords.cautions(step));
         layout.withFigure("    ", 4, words.instruction(step), words.number(step));
         words.lacks(step).forEach(lack -> layout.paragraph(4, lack, Ink.STRONG));
         new BuildBench(job).turning(step).ifPresent(this::turning);

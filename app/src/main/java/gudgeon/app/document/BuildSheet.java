@@ -127,7 +127,7 @@ public final class BuildSheet {
         out.open("td", "");
         List<String> placed =
                 operation.kind() == BuildPlan.Kind.PLACE ? operation.subject().parts() : List.of();
-        cautions.write(out, operation.number(), operation.needs().cautions(), placed);
+        cautions.write(out, operation.number(), BuildWords.cautions(operation), placed);
         heldUp(out, operation);
         out.text("div", "do", words.instruction(operation));
         tightening(out, operation);

@@ -1,5 +1,6 @@
 package gudgeon.app.document;
 
+import gudgeon.app.format.Cautions;
 import gudgeon.core.engine.Check;
 import gudgeon.core.engine.Engine;
 import gudgeon.core.engine.Joint;
@@ -37,6 +38,11 @@ public final class BuildWords {
             case CHECK -> Names.capital(check(ref).map(Check::name).orElse(ref));
             case WAIT -> "Wait " + Figures.time(operation.clock().seconds());
         };
+    }
+
+    /** The cautions of the step that are about putting together. */
+    public static List<String> cautions(BuildPlan.Operation operation) {
+        return Cautions.catalogue().puttingTogether(operation.needs().cautions());
     }
 
     /** "60 N·m" or "90°" for a stage; empty for other steps. */

@@ -21,30 +21,53 @@ final class CautionBars {
      */
     void write(Xhtml out, int step, List<String> ids, List<String> parts) {
         ToldCautions.Told now = told.at(step, ids, parts);
-        if (!now.dangers().isEmpty()) {
-            out.open("div", "danger");
-            full(out, "Danger. ", now.dangers());
+        bar(out, "danger", "Danger. ", now.dangers(), recent(now, true), List.of());
+        bar(out, "caution", "Caution. ", now.cautions(), recent(now, false), now.along());
+    }
+
+    private static List<ToldCautions.Recent> recent(ToldCautions.Told now, boolean danger) {
+        return now.recent().stream()
+                .filter(recent -> recent.danger() == danger)
+                .toList();
+    }
+
+    private static void bar(
+            Xhtml out,
+            String level,
+            String word,
+            List<Caution> full,
+            List<ToldCautions.Recent> recent,
+            List<Caution> along) {
+        if (full.isEmpty() && recent.isEmpty() && along.isEmpty()) {
+            return;
+        }
+        out.open("div", level);
+        full(out, word, full);
+        String lead = full.isEmpty() ? word : "";
+        if (!recent.isEmpty()) {
+            recent(out, lead, recent);
+            lead = "";
+        }
+        if (!along.isEmpty()) {
+            out.open("div", "").text("b", "word", lead);
+            out.text("With the parts that come along: ");
+            out.text(String.join(
+                    " ", along.stream().map(caution -> caution.title() + ".").toList()));
             out.close();
         }
-        if (!now.cautions().isEmpty() || !now.recent().isEmpty() || !now.along().isEmpty()) {
-            out.open("div", "caution");
-            full(out, "Caution. ", now.cautions());
-            String word = now.cautions().isEmpty() ? "Caution. " : "";
-            now.recent()
-                    .forEach(recent -> out.open("div", "")
-                            .text("b", "word", word)
-                            .text("b", "", recent.caution().title())
-                            .text(", as at step " + recent.step() + ".")
-                            .close());
-            if (!now.along().isEmpty()) {
-                out.open("div", "").text("b", "word", now.recent().isEmpty() ? word : "");
-                out.text("With the parts that come along: ");
-                out.text(String.join(
-                        " ", now.along().stream().map(c -> c.title() + ".").toList()));
-                out.close();
-            }
-            out.close();
+        out.close();
+    }
+
+    private static void recent(Xhtml out, String word, List<ToldCautions.Recent> recent) {
+        out.open("div", "").text("b", "word", word);
+        String between = "";
+        for (ToldCautions.Recent one : recent) {
+            out.text(between)
+                    .text("b", "", one.caution().title())
+                    .text(" (step " + one.step() + ").");
+            between = " ";
         }
+        out.close();
     }
 
     private static void full(Xhtml out, String word, List<Caution> cautions) {

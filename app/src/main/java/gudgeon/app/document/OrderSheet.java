@@ -35,17 +35,38 @@ public final class OrderSheet {
                 "",
                 "Hold old beside new before the old one is thrown away: size, thickness, holes. "
                         + "Prices are those of the engine file; what has none is left open.");
+        boolean heads = true;
         for (OrderList.Section section : list.sections()) {
-            out.text("h2", "", OrderWords.heading(section.kind()));
-            out.open("table", "list").open("thead", "").open("tr", "");
-            for (String head : List.of("There", "How many", "What")) {
-                out.text("th", "", head);
-            }
-            out.text("th", "r", "Each").text("th", "r", "Sum").close().close();
-            section.lines().forEach(line -> line(out, words, line));
-            out.close();
+            section(out, words, section, heads);
+            heads = false;
         }
         return out;
+    }
+
+    /** A section; its heading stays on the page of its first line. */
+    private static void section(Xhtml out, OrderWords words, OrderList.Section section, boolean heads) {
+        out.open("div", "together").text("h2", "", OrderWords.heading(section.kind()));
+        out.open("table", "list");
+        if (heads) {
+            out.open("thead", "").open("tr", "");
+            head(out, "", "width:11mm", "There");
+            head(out, "", "width:22mm", "How many");
+            out.text("th", "", "What");
+            head(out, "r", "width:20mm", "Each");
+            head(out, "r", "width:22mm", "Sum");
+            out.close().close();
+        }
+        line(out, words, section.lines().getFirst());
+        out.close().close();
+        if (section.lines().size() > 1) {
+            out.open("table", "list");
+            section.lines().stream().skip(1).forEach(line -> line(out, words, line));
+            out.close();
+        }
+    }
+
+    private static void head(Xhtml out, String styleClass, String style, String text) {
+        out.openStyled("th", styleClass, style).text(text).close();
     }
 
     private static void sums(Xhtml out, OrderList.Totals totals) {

@@ -13,14 +13,17 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Which cautions a step tells, and how fully, so that each stands before its action and none is drowned in repetition. A
- * danger is told in full at every step that has it. A caution is told in full unless it was within the last steps; then its
- * title stands with the number of the step that has the text. What concerns only the parts that come along inside a large
+ * Which cautions a step tells, and how fully, so that each stands before its action and none is drowned in repetition. Each
+ * is told in full unless it was within the last steps, few of them for a danger; then its title stands there, as grave as
+ * before, with the number of the step that has the text. What concerns only the parts that come along inside a large
  * assembly is named by its title. Used for one plan, step after step.
  */
 public final class ToldCautions {
     /** A caution told in full is named by its title for as many steps. */
     static final int REMEMBERED_STEPS = 8;
+
+    /** A danger told in full is named by its title for as many steps: its text is on the same page or the one before. */
+    static final int REMEMBERED_DANGER_STEPS = 3;
 
     /** An assembly of more parts than this is handled as one thing. */
     private static final int MOST_PARTS = 6;
@@ -42,7 +45,7 @@ public final class ToldCautions {
      *
      * @param dangers in full
      * @param cautions in full
-     * @param recent told in full shortly before
+     * @param recent told in full shortly before, dangers first
      * @param along of parts that come along inside a large assembly, by title
      */
     public record Told(List<Caution> dangers, List<Caution> cautions, List<Recent> recent, List<Caution> along) {
@@ -55,7 +58,12 @@ public final class ToldCautions {
     }
 
     /** A caution, and the step that has its text. */
-    public record Recent(Caution caution, int step) {}
+    public record Recent(Caution caution, int step) {
+        /** Whether it is about life or limb. */
+        boolean danger() {
+            return caution.level() == Caution.Level.DANGER;
+        }
+    }
 
     /**
      * The cautions of the next step.
@@ -72,10 +80,13 @@ public final class ToldCautions {
         List<Caution> titles = new ArrayList<>();
         for (Caution caution : catalogue.ranked(List.copyOf(new LinkedHashSet<>(ids)))) {
             Integer before = toldInFull.get(caution.id());
-            if (caution.level() == Caution.Level.DANGER) {
-                dangers.add(caution);
-            } else if (before != null && step - before <= REMEMBERED_STEPS) {
+            boolean danger = caution.level() == Caution.Level.DANGER;
+            int remembered = danger ? REMEMBERED_DANGER_STEPS : REMEMBERED_STEPS;
+            if (before != null && step - before <= remembered) {
                 recent.add(new Recent(caution, before));
+            } else if (danger) {
+                dangers.add(caution);
+                toldInFull.put(caution.id(), step);
             } else if (along.contains(caution.id())) {
                 titles.add(caution);
             } else {

@@ -8,8 +8,9 @@ package gudgeon.app.format;
  * @param text what to do about it, in the imperative; at most about 200 characters
  * @param level how grave it is
  * @param basis what stands behind it
+ * @param when the work that it is about
  */
-public record Caution(String id, String title, String text, Level level, Basis basis) {
+public record Caution(String id, String title, String text, Level level, Basis basis, When when) {
     public Caution {
         if (title.isBlank() || text.isBlank()) {
             throw new IllegalArgumentException("the caution " + id + " needs a title and a text");
@@ -44,6 +45,24 @@ public record Caution(String id, String title, String text, Level level, Basis b
         private final String word;
 
         Basis(String word) {
+            this.word = word;
+        }
+
+        public String word() {
+            return word;
+        }
+    }
+
+    /** The work that a caution is about. */
+    public enum When {
+        /** Taking apart and putting together. */
+        ALWAYS("always"),
+        /** Taking apart only: what is stuck, under pressure, hot or full. */
+        TAKING_APART("taking apart");
+
+        private final String word;
+
+        When(String word) {
             this.word = word;
         }
 

@@ -67,6 +67,15 @@ public final class Cautions {
         return List.copyOf(found);
     }
 
+    /** These ids without those that are about taking apart only, for a step of the way back; unknown ids stay. */
+    public List<String> puttingTogether(List<String> ids) {
+        return ids.stream()
+                .filter(id -> find(id)
+                        .map(caution -> caution.when() == Caution.When.ALWAYS)
+                        .orElse(true))
+                .toList();
+    }
+
     private static Cautions read() {
         try (InputStream bytes = Cautions.class.getResourceAsStream(RESOURCE)) {
             if (bytes == null) {
@@ -94,7 +103,10 @@ public final class Cautions {
                 text(id, entry, "title"),
                 text(id, entry, "text"),
                 oneOf(Caution.Level.values(), Caution.Level::word, text(id, entry, "level")),
-                oneOf(Caution.Basis.values(), Caution.Basis::word, text(id, entry, "basis")));
+                oneOf(Caution.Basis.values(), Caution.Basis::word, text(id, entry, "basis")),
+                entry.containsKey("when")
+                        ? oneOf(Caution.When.values(), Caution.When::word, text(id, entry, "when"))
+                        : Caution.When.ALWAYS);
     }
 
     private static Map<?, ?> mapping(String what, @Nullable Object value) {

@@ -11,6 +11,8 @@ import gudgeon.core.planning.BuildPlanner;
 import gudgeon.core.planning.BuildRequest;
 import gudgeon.core.planning.StripPlan;
 import java.io.IOException;
+import java.util.HashMap;
+import java.util.Map;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -44,6 +46,7 @@ class SheetsTest {
         StepWords words = new StepWords(WREN.engine());
         int stepBefore = 0;
         int checked = 0;
+        Map<String, Integer> fullAt = new HashMap<>();
         for (StripPlan.Operation operation : WREN.plan().operations()) {
             int action = text.indexOf(squeezed(words.instruction(operation)), stepBefore);
             String between = text.substring(stepBefore, action);
@@ -51,8 +54,15 @@ class SheetsTest {
                 assertThat(between.split(java.util.regex.Pattern.quote(squeezed(caution.title())), -1))
                         .as("step " + operation.number() + " names it once: " + caution.id())
                         .hasSize(2);
-                if (caution.level() == Caution.Level.DANGER) {
-                    assertThat(between).as("step " + operation.number()).contains(squeezed(caution.text()));
+                boolean full = between.contains(squeezed(caution.text()));
+                if (caution.level() == Caution.Level.DANGER && !full) {
+                    assertThat(fullAt)
+                            .as("step " + operation.number() + " is near the text of " + caution.id())
+                            .hasEntrySatisfying(caution.id(), step -> assertThat(operation.number() - step)
+                                    .isBetween(1, ToldCautions.REMEMBERED_DANGER_STEPS));
+                }
+                if (full) {
+                    fullAt.put(caution.id(), operation.number());
                 }
                 checked++;
             }

@@ -42,6 +42,14 @@ class CautionsTest {
                 .containsExactly("hot-coolant", "sharp-edges");
     }
 
+    /** Common practice: what is stuck, hot or under pressure on the way in is not so on the way back. */
+    @Test
+    void theWayBackLeavesOutWhatIsAboutTakingApart() {
+        assertThat(Cautions.catalogue()
+                        .puttingTogether(List.of("hot-coolant", "glow-plug-snap", "cover-openings", "unknown")))
+                .containsExactly("cover-openings", "unknown");
+    }
+
     @Test
     void anUnknownIdIsNamed() {
         assertThat(Cautions.catalogue().find("no-such")).isEmpty();

@@ -103,7 +103,7 @@ public final class BuildStepView {
 
     /** Danger first; before the action. */
     public List<Caution> cautions() {
-        return Cautions.catalogue().ranked(step.needs().cautions());
+        return Cautions.catalogue().ranked(BuildWords.cautions(step));
     }
 
     public boolean danger() {
