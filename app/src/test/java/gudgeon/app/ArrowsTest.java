@@ -23,9 +23,10 @@ class ArrowsTest {
     /** Package to the packages of this module that it may use; all may use core and Java itself. */
     private static final Map<String, List<String>> ARROWS = Map.of(
             "format", List.of(),
+            "photo", List.of(),
             "document", List.of("format"),
             "store", List.of("format"),
-            "desk", List.of("format", "document", "store"),
+            "desk", List.of("format", "photo", "document", "store"),
             "web", List.of("desk", "format", "document", "store"),
             "cli", List.of("desk", "format", "document", "store", "web"));
 
@@ -33,6 +34,7 @@ class ArrowsTest {
     private static final Map<String, List<String>> LIBRARIES = Map.of(
             "format", List.of("org.snakeyaml..", "tools.jackson..", "com.fasterxml.jackson..", "tech.units..", "javax.measure.."),
             "document", List.of("com.openhtmltopdf..", "org.apache.pdfbox..", "org.apache.fontbox..", "org.eclipse..", "org.w3c.dom..", "org.xml.sax.."),
+            "photo", List.of("com.drew..", "javax.imageio.."),
             "store", List.of("org.jdbi..", "com.zaxxer.hikari..", "org.flywaydb..", "org.sqlite..", "javax.sql.."),
             "desk", List.of(),
             "web", List.of("io.javalin..", "jakarta.servlet..", "gg.jte..", "kotlin.."),

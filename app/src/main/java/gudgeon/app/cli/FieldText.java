@@ -22,7 +22,9 @@ final class FieldText {
             case NOTHING_TO_UNDO -> "there is nothing to undo" + given;
             case TAKEN -> "this is written once for several copies; put the file itself right:" + given;
             case FILE -> problem.field() + ": " + problem.said();
-            case NO_PICTURE -> "this is no picture that is kept (JPEG, PNG or WebP, up to 12 MB):" + given;
+            case NO_PICTURE -> "this is no picture that can be read; JPEG, PNG and WebP can:" + given;
+            case PICTURE_TOO_LARGE -> "this picture is too large, at most 12 MB:" + given;
+            case PICTURE_BROKEN -> "this picture is damaged and cannot be read:" + given;
             case CHANGED_MEANWHILE -> "somebody changed it in the meantime; look again:" + given;
             case TURNED_ALREADY -> "an angle is never turned twice: " + String.join(", ", problem.near());
             case NOT_YET -> given.strip() + " comes after " + String.join(", ", problem.near());

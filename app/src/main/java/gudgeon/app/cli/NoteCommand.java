@@ -1,8 +1,7 @@
 package gudgeon.app.cli;
 
-import gudgeon.app.desk.Job;
 import gudgeon.app.desk.Say;
-import gudgeon.core.book.Ref;
+import gudgeon.app.desk.Things;
 import gudgeon.core.book.Word;
 import java.util.ArrayList;
 import java.util.List;
@@ -54,19 +53,7 @@ final class NoteCommand implements Callable<Integer> {
         }
         return new JobRun(screen, options).onJob((workshop, job) -> {
             JobRun run = new JobRun(screen, options);
-            return run.told(workshop.note(job, new Say(new Word.Note(text), refs(job)), run.who(), Optional.empty()));
+            return run.told(workshop.note(job, new Say(new Word.Note(text), Things.refs(job, about)), run.who(), Optional.empty()));
         });
-    }
-
-    private List<Ref> refs(Job job) {
-        return about.stream()
-                .map(id -> new Ref(
-                        job.engine().findPart(id).isPresent()
-                                        || job.engine().findJoint(id).isEmpty()
-                                                && job.engine().findReady(id).isEmpty()
-                                ? Ref.Sort.PART
-                                : Ref.Sort.JOINT,
-                        id))
-                .toList();
     }
 }

@@ -1,8 +1,7 @@
 package gudgeon.app.cli;
 
-import gudgeon.app.desk.Job;
 import gudgeon.app.desk.PhotoTaken;
-import gudgeon.core.book.Ref;
+import gudgeon.app.desk.Things;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -60,7 +59,7 @@ final class PhotoCommand implements Callable<Integer> {
         return new JobRun(screen, options).onJob((workshop, job) -> {
             JobRun run = new JobRun(screen, options);
             return run.told(
-                    new PhotoTaken(bytes, caption, refs(job), -1, -1).note(workshop, job, run.who(), Optional.empty()));
+                    PhotoTaken.whole(bytes, caption, Things.refs(job, about)).note(workshop, job, run.who(), Optional.empty()));
         });
     }
 
@@ -70,17 +69,5 @@ final class PhotoCommand implements Callable<Integer> {
         } catch (IOException | InvalidPathException e) {
             throw options.wrong("the photo " + file + " cannot be read");
         }
-    }
-
-    private List<Ref> refs(Job job) {
-        return about.stream()
-                .map(id -> new Ref(
-                        job.engine().findPart(id).isPresent()
-                                        || job.engine().findJoint(id).isEmpty()
-                                                && job.engine().findReady(id).isEmpty()
-                                ? Ref.Sort.PART
-                                : Ref.Sort.JOINT,
-                        id))
-                .toList();
     }
 }

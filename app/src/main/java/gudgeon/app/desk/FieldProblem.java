@@ -39,8 +39,12 @@ public record FieldProblem(String field, Kind kind, String given, List<String> n
         TAKEN,
         /** The engine file would have a fault; {@link FieldProblem#said} tells it. */
         FILE,
-        /** It is no picture that is kept: JPEG, PNG or WebP up to 12 MB. */
+        /** It is neither JPEG nor PNG nor WebP. */
         NO_PICTURE,
+        /** It is larger than {@link PhotoTaken#MOST_BYTES}, or has more dots than can be worked on. */
+        PICTURE_TOO_LARGE,
+        /** It begins like a picture and cannot be read to its end. */
+        PICTURE_BROKEN,
         /** Somebody changed it in the meantime. */
         CHANGED_MEANWHILE,
         /** A fastener has had its angle; it is never turned twice. */

@@ -22,6 +22,7 @@ import gudgeon.app.web.page.ErrorPage;
 import gudgeon.app.web.page.Gate;
 import gudgeon.app.web.page.Pages;
 import gudgeon.app.web.page.Refusal;
+import gudgeon.app.web.photos.PhotoPages;
 import gudgeon.app.web.strip.StripPages;
 import gudgeon.app.web.tags.TagPages;
 import gudgeon.app.web.toolbox.ToolboxPages;
@@ -29,6 +30,7 @@ import gudgeon.app.web.trouble.TroublePages;
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
+import io.javalin.config.SizeUnit;
 import io.javalin.http.HttpResponseException;
 import io.javalin.util.JavalinBindException;
 import java.io.IOException;
@@ -46,6 +48,7 @@ public final class WebServer implements AutoCloseable {
             409,
             "This form was sent before, as something else. Nothing was changed.",
             "Load the page again, and send it again.");
+    private static final int PICTURE_MB = 13;
     private static final String LOOPBACK = "127.0.0.1";
 
     private final Javalin server;
@@ -75,7 +78,7 @@ public final class WebServer implements AutoCloseable {
         StripPages strip = new StripPages(shelf, pages);
         Javalin server = Javalin.create(config -> {
             configure(config);
-            config.routes.before(Gate::pass);
+            config.routes.before(request -> Gate.pass(request, PhotoPages.mostBytes(request.path())));
             config.routes.get("/s/{hash}/{name}", assets::serve);
             new JobPages(desk, shelf, pages).route(config.routes);
             jobStrip.route(config.routes);
@@ -110,6 +113,7 @@ public final class WebServer implements AutoCloseable {
         new ToolboxPages(desk, pages).route(config.routes);
         new TagPages(desk, pages).route(config.routes);
         new CorrectionPages(desk, pages).route(config.routes);
+        new PhotoPages(desk, pages).route(config.routes);
     }
 
     private static void configure(JavalinConfig config) {
@@ -118,6 +122,7 @@ public final class WebServer implements AutoCloseable {
         config.startup.startupWatcherEnabled = false;
         config.http.compressionStrategy = CompressionStrategy.GZIP;
         config.http.prefer405over404 = true;
+        config.jetty.multipartConfig.maxInMemoryFileSize(PICTURE_MB, SizeUnit.MB); // nothing of a photo lies on the disk
         config.router.ignoreTrailingSlashes = true;
     }
 

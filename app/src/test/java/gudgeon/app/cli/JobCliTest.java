@@ -2,6 +2,7 @@ package gudgeon.app.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gudgeon.app.photo.Snapshot;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -67,8 +68,9 @@ class JobCliTest {
         assertThat(done("note", "gasket blown at the left stud", "--about", "silencer"))
                 .contains("gasket blown");
         Path photo = folder.resolve("p.png");
-        Files.write(photo, new byte[] {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10, 0});
+        Files.write(photo, Snapshot.fromAPhone(60, 40, 6));
         assertThat(done("photo", photo.toString(), "--caption", "left")).contains("Photo: left");
+        assertThat(done("photo", photo.toString(), "--about", "head")).contains("Photo (");
         Files.writeString(photo, "no picture");
         assertThat(refused("photo", photo.toString())).contains("no picture");
         assertThat(done("tell")).contains("rag in: where, count");

@@ -2,6 +2,7 @@ package gudgeon.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.net.URI;
 import java.net.URLEncoder;
@@ -64,6 +65,40 @@ final class Visitor {
                 HttpResponse.BodyHandlers.ofString());
         String location = answer.headers().firstValue("Location").orElse("");
         return location.isEmpty() ? new Page(answer.statusCode(), path, answer.body()) : get(location);
+    }
+
+    /** Sends fields and a file, as a form with a file does, and follows the answer. */
+    Page upload(String path, Map<String, String> fields, String name, byte[] file) throws IOException, InterruptedException {
+        String edge = "edge-of-a-part-7d1f";
+        ByteArrayOutputStream body = new ByteArrayOutputStream();
+        for (Map.Entry<String, String> field : fields.entrySet()) {
+            part(body, edge, "name=\"" + field.getKey() + "\"", "");
+            body.write(field.getValue().getBytes(StandardCharsets.UTF_8));
+        }
+        part(body, edge, "name=\"" + name + "\"; filename=\"IMG_0001.jpg\"", "\r\nContent-Type: image/jpeg");
+        body.write(file);
+        body.write(("\r\n--" + edge + "--\r\n").getBytes(StandardCharsets.UTF_8));
+        HttpResponse<String> answer = client.send(
+                HttpRequest.newBuilder(URI.create(root + path))
+                        .header("Cookie", "gudgeon-token=" + TOKEN)
+                        .header("Content-Type", "multipart/form-data; boundary=" + edge)
+                        .POST(HttpRequest.BodyPublishers.ofByteArray(body.toByteArray()))
+                        .build(),
+                HttpResponse.BodyHandlers.ofString());
+        String location = answer.headers().firstValue("Location").orElse("");
+        return location.isEmpty() ? new Page(answer.statusCode(), path, answer.body()) : get(location);
+    }
+
+    private static void part(ByteArrayOutputStream body, String edge, String what, String more) throws IOException {
+        body.write(("\r\n--" + edge + "\r\nContent-Disposition: form-data; " + what + more + "\r\n\r\n")
+                .getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** What a path serves, as it comes. */
+    byte[] bytes(String path) throws IOException, InterruptedException {
+        return client.send(
+                        HttpRequest.newBuilder(URI.create(root + path)).build(), HttpResponse.BodyHandlers.ofByteArray())
+                .body();
     }
 
     /** The hidden fields of the first form of a page that is sent to a path with this end. */

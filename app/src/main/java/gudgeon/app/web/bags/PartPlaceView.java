@@ -2,6 +2,8 @@ package gudgeon.app.web.bags;
 
 import gudgeon.app.desk.Job;
 import gudgeon.app.document.Figures;
+import gudgeon.app.web.engines.EnginePaths;
+import gudgeon.app.web.jobs.HowItWas;
 import gudgeon.app.web.jobs.JobPaths;
 import gudgeon.app.web.jobs.SaidView;
 import gudgeon.app.web.page.Form;
@@ -72,6 +74,16 @@ public final class PartPlaceView {
 
     public List<String> routings() {
         return job.facts().findings().routings().getOrDefault(part.id(), List.of());
+    }
+
+    /** Where a photo of it is taken. */
+    public String photo() {
+        return JobPaths.photo(job, part.id(), path() + "?part=" + EnginePaths.encoded(part.id()));
+    }
+
+    /** Photos of it; its words stand above. */
+    public HowItWas was() {
+        return new HowItWas(List.of(), HowItWas.parts(job, List.of(part.id())).shots());
     }
 
     public String path() {

@@ -8,6 +8,7 @@ import gudgeon.app.document.StepWords;
 import gudgeon.app.format.Caution;
 import gudgeon.app.format.Cautions;
 import gudgeon.app.web.engines.EnginePaths;
+import gudgeon.app.web.jobs.HowItWas;
 import gudgeon.app.web.jobs.JobPaths;
 import gudgeon.app.web.jobs.SaidView;
 import gudgeon.app.web.page.Form;
@@ -82,6 +83,16 @@ public final class BenchView {
 
     public String note() {
         return JobPaths.job(job) + "/note?about=" + EnginePaths.encoded(lift() ? step.pieces().getFirst() : step.id());
+    }
+
+    /** Where a photo of it is taken. */
+    public String photo() {
+        return JobPaths.photo(job, lift() ? parts() : step.id(), JobPaths.bench(job));
+    }
+
+    /** What the person wrote down and photographed of it. */
+    public HowItWas was() {
+        return lift() ? HowItWas.parts(job, step.pieces()) : HowItWas.joint(job, step.id());
     }
 
     public String undo() {

@@ -8,6 +8,7 @@ import gudgeon.app.document.Names;
 import gudgeon.app.format.Caution;
 import gudgeon.app.format.Cautions;
 import gudgeon.app.web.engines.EnginePaths;
+import gudgeon.app.web.jobs.HowItWas;
 import gudgeon.app.web.jobs.JobPaths;
 import gudgeon.app.web.jobs.SaidView;
 import gudgeon.app.web.page.Form;
@@ -81,6 +82,17 @@ public final class BuildStepView {
                         placing()
                                 ? step.subject().parts().getFirst()
                                 : step.subject().ref());
+    }
+
+    /** Where a photo of it is taken. */
+    public String photo() {
+        return JobPaths.photo(
+                job, placing() ? String.join(",", step.subject().parts()) : ref(), JobPaths.job(job) + "/build/bench");
+    }
+
+    /** How it was before it came off: the person's own words and photos. */
+    public HowItWas was() {
+        return placing() ? HowItWas.parts(job, step.subject().parts()) : HowItWas.joint(job, ref());
     }
 
     public String id() {

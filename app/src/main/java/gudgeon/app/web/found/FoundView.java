@@ -6,6 +6,7 @@ import gudgeon.app.document.Names;
 import gudgeon.app.document.StepWords;
 import gudgeon.app.web.engines.EnginePaths;
 import gudgeon.app.web.engines.EngineView;
+import gudgeon.app.web.jobs.HowItWas;
 import gudgeon.app.web.jobs.JobPaths;
 import gudgeon.app.web.jobs.JointChoice;
 import gudgeon.app.web.jobs.SaidView;
@@ -93,6 +94,21 @@ public final class FoundView {
 
     public String name() {
         return joint.map(Joint::name).orElse("");
+    }
+
+    /** Where a photo of it is taken. */
+    public String photo() {
+        return JobPaths.photo(job, id(), path() + "?joint=" + EnginePaths.encoded(id()));
+    }
+
+    /** The same for a part that bends. */
+    public String photo(Runs runs) {
+        return JobPaths.photo(job, runs.id(), path() + "?joint=" + EnginePaths.encoded(id()));
+    }
+
+    /** Photos of it so far; its words stand in the rows. */
+    public HowItWas was() {
+        return new HowItWas(List.of(), HowItWas.joint(job, id()).shots());
     }
 
     public String trouble() {

@@ -2,8 +2,10 @@ package gudgeon.app.web.history;
 
 import gudgeon.app.desk.Deed;
 import gudgeon.app.desk.Job;
+import gudgeon.app.desk.JobPhotos;
 import gudgeon.app.desk.Withdraw;
 import gudgeon.app.document.EntryWords;
+import gudgeon.app.web.jobs.HowItWas;
 import gudgeon.app.web.jobs.JobPaths;
 import gudgeon.app.web.jobs.SaidView;
 import gudgeon.app.web.page.Form;
@@ -48,8 +50,14 @@ public final class HistoryView {
      * @param sort what it is about, one word
      * @param counts whether it counts; withdrawn ones are struck through
      * @param back where it can be taken back; empty when it cannot
+     * @param shots the photo, when it is one that counts
      */
-    public record Line(long number, String time, String sort, String text, boolean counts, String back) {}
+    public record Line(
+            long number, String time, String sort, String text, boolean counts, String back, List<HowItWas.Shot> shots) {
+        public Line {
+            shots = List.copyOf(shots);
+        }
+    }
 
     /** The entries of one day. */
     public record Day(String date, List<Line> lines) {
@@ -110,7 +118,14 @@ public final class HistoryView {
                 sort(one),
                 words.of(one),
                 told.counts(),
-                back(told) ? path() + "/entry?id=" + one.id() : "");
+                back(told) ? path() + "/entry?id=" + one.id() : "",
+                shots(told));
+    }
+
+    private List<HowItWas.Shot> shots(JobState.Told told) {
+        return told.counts() && told.entry().body() instanceof Word.Photo photo
+                ? List.of(HowItWas.shot(job, new JobPhotos.Shot(told.entry(), photo)))
+                : List.of();
     }
 
     /** Whether the desk would take it back; withdrawals are taken back by undoing them on the bench. */

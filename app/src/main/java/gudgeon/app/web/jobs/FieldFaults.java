@@ -20,7 +20,9 @@ final class FieldFaults {
             case NOTHING_TO_UNDO -> "There is nothing to undo.";
             case TAKEN -> "That name is taken.";
             case FILE -> problem.said();
-            case NO_PICTURE -> "That is no picture: JPEG, PNG or WebP up to 12 MB.";
+            case NO_PICTURE -> "That is no picture that can be read here. JPEG, PNG and WebP can; set the camera to JPEG.";
+            case PICTURE_TOO_LARGE -> "That picture is too large: at most 12 MB. Set the camera to a smaller size.";
+            case PICTURE_BROKEN -> "That picture is damaged and cannot be read. Take it again.";
             case CHANGED_MEANWHILE -> "Somebody changed it in the meantime: look again.";
             case TURNED_ALREADY -> "That one has had its angle; it is never turned twice.";
             case NOT_YET -> "Not yet: it comes after " + String.join(", ", problem.near()) + ".";

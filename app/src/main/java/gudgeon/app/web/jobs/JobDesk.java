@@ -104,7 +104,16 @@ public final class JobDesk implements AutoCloseable {
      * @return whether it is in the book
      */
     public boolean write(Job job, Deed deed, Form form, String text) {
-        return switch (workshop.note(job, deed, Who.SOMEBODY, Optional.of(form.entry()))) {
+        return kept(workshop.note(job, deed, Who.SOMEBODY, Optional.of(form.entry())), form, text);
+    }
+
+    /**
+     * Remembers what the next page says of what was written; on refusal the faults are in the form.
+     *
+     * @return whether it is in the book
+     */
+    public boolean kept(Workshop.Noted noted, Form form, String text) {
+        return switch (noted) {
             case Workshop.Noted.Done done -> {
                 remember(form.entry(), new Said(text, done.change()));
                 yield true;

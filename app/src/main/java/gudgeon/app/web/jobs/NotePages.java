@@ -30,7 +30,7 @@ public final class NotePages {
      * @param about id of the joint or part that the note is about; empty for the job as a whole
      * @param subject its name
      */
-    public record Note(Form form, String entry, String about, String subject, String path, String back) {}
+    public record Note(Form form, String entry, String about, String subject, String path, String back, String photo) {}
 
     /** What would be taken back. */
     public record Undo(List<String> lines, String entry, String path, String back) {
@@ -56,7 +56,7 @@ public final class NotePages {
     private void show(Context request, Job job, Form form) {
         String about = form.typed("about");
         String entry = form.typed(Form.ENTRY).isEmpty() ? desk.newEntry() : form.typed(Form.ENTRY);
-        Note view = new Note(form, entry, about, subject(job, about), JobPaths.job(job) + "/note", JobPaths.bench(job));
+        Note view = new Note(form, entry, about, subject(job, about), JobPaths.job(job) + "/note", JobPaths.bench(job), JobPaths.photo(job, about, JobPaths.bench(job)));
         Sheet sheet = desk.sheet(job, "Note", Sheet.Stage.STRIP).forBench();
         if (form.sound()) {
             pages.show(request, "jobs/note.jte", sheet, view);

@@ -17,17 +17,17 @@ import org.jspecify.annotations.Nullable;
 /**
  * Every request passes here first. Only this machine's own names are answered (a page elsewhere cannot make a name of its own
  * point here and read), a write must come from a page of ours (same origin, and the token of a cookie repeated in the form),
- * and must not be larger than {@value #MOST_BYTES} bytes. Every answer forbids scripts and styles that are not files of ours.
+ * and must not be larger than the path allows, {@value #MOST_BYTES} bytes for most. Every answer forbids scripts and styles that are not files of ours.
  */
 public final class Gate {
     /** Form field of the token. */
     public static final String FIELD = "token";
 
-    /** Most bytes of a form. */
+    /** Most bytes of a form without pictures. */
     public static final int MOST_BYTES = 256 * 1024;
 
     /** So much of what is too large is read before it is refused. */
-    private static final long MOST_PASSED_BY = 16L << 20;
+    private static final long MOST_PASSED_BY = 64L << 20;
 
     private static final String COOKIE = "gudgeon-token";
     private static final String VISITOR = "gudgeon.token";
@@ -39,14 +39,18 @@ public final class Gate {
 
     private Gate() {}
 
-    /** Lets a request in, or refuses it. */
-    public static void pass(Context request) {
+    /**
+     * Lets a request in, or refuses it.
+     *
+     * @param mostBytes most that may be sent to its path
+     */
+    public static void pass(Context request, int mostBytes) {
         headers(request);
         host(request);
         String token = token(request);
         request.attribute(VISITOR, token);
         if (request.method() != HandlerType.GET && request.method() != HandlerType.HEAD) {
-            write(request, token);
+            write(request, token, mostBytes);
         }
     }
 
@@ -74,15 +78,15 @@ public final class Gate {
         }
     }
 
-    private static void write(Context request, String token) {
+    private static void write(Context request, String token, int mostBytes) {
         String origin = request.header("Origin");
         String site = request.header("Sec-Fetch-Site");
         boolean ours = origin == null || origin.equals("http://" + request.header("Host"));
         if (!ours || (site != null && !site.equals("same-origin") && !site.equals("none"))) {
             throw new Refusal(403, "This was sent by a page that is not Gudgeon's. Nothing was changed.", "");
         }
-        size(request);
-        if (!same(token, request.formParam(FIELD))) {
+        size(request, mostBytes);
+        if (!same(token, given(request))) {
             throw new Refusal(
                     403,
                     "This form does not belong to this browser: cookies may have been deleted since. Nothing was changed.",
@@ -90,16 +94,28 @@ public final class Gate {
         }
     }
 
-    private static void size(Context request) {
+    /** The token in the form. What cannot be read as a form is refused here, before anybody looks at its fields. */
+    private static @Nullable String given(Context request) {
+        try {
+            return request.formParam(FIELD);
+        } catch (Exception e) { // the server's own reader of forms fails in many ways on what is none
+            throw new Refusal(
+                    400, "What was sent is no form that can be read. Nothing was changed.", "Load the page again, and send it again.");
+        }
+    }
+
+    private static void size(Context request, int mostBytes) {
         if (request.header("Content-Length") == null) {
             throw new Refusal(411, "What was sent does not say how large it is. Nothing was changed.", "");
         }
-        if (request.contentLength() > MOST_BYTES || request.contentLength() < 0) {
+        if (request.contentLength() > mostBytes || request.contentLength() < 0) {
             passBy(request);
             throw new Refusal(
                     413,
                     "That is more than a form may hold. Nothing was changed.",
-                    "At most " + MOST_BYTES / 1024 + " kB at once: shorten the text, or split it.");
+                    mostBytes > MOST_BYTES
+                            ? "A picture has at most " + (mostBytes >> 20) + " MB: set the camera to a smaller size."
+                            : "At most " + MOST_BYTES / 1024 + " kB at once: shorten the text, or split it.");
         }
     }
 
