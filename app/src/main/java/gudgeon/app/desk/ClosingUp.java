@@ -52,6 +52,8 @@ public record ClosingUp(List<Hole> fasteners, List<Rags> rags, List<Filled> litr
         public enum Sort {
             /** Fasteners of a joint are out. */
             FASTENERS_OUT,
+            /** A joint without fasteners of its own is not together. */
+            STILL_APART,
             /** Fewer were counted than the file has, and nobody has put the file right. */
             FASTENERS_FEWER,
             /** A bag was counted and holds another number than went in. */
@@ -116,7 +118,10 @@ public record ClosingUp(List<Hole> fasteners, List<Rags> rags, List<Filled> litr
             Facts.FoundJoint found = facts.findings().joints().get(act.operation());
             holes.add(new Hole(act.operation(), byFile, out, open ? 0 : out, found == null ? "" : found.bag()));
             if (open) {
-                missing.add(new Missing(Missing.Sort.FASTENERS_OUT, act.operation(), out, 0));
+                missing.add(
+                        out > 0
+                                ? new Missing(Missing.Sort.FASTENERS_OUT, act.operation(), out, 0)
+                                : new Missing(Missing.Sort.STILL_APART, act.operation(), 1, 0));
             }
             if (out < byFile) {
                 missing.add(new Missing(Missing.Sort.FASTENERS_FEWER, act.operation(), byFile, out));

@@ -153,7 +153,8 @@ public record JobOrder(
         return List.copyOf(bySpec.values());
     }
 
-    private static List<Spend> spoilt(Job job) {
+    /** Fasteners that trouble has spoilt, and that are not renewed anyway. */
+    static List<Spend> spoilt(Job job) {
         List<Spend> spoilt = new ArrayList<>();
         for (Facts.TroubleSoFar trouble : job.facts().findings().troubles()) {
             boolean seizedOnly =

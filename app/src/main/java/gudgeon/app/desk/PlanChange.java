@@ -68,23 +68,32 @@ public record PlanChange(
 
     /** What lies between two states of a job, of which the later one has these entries more. */
     static PlanChange between(Job before, Job after, List<Entry> news) {
-        if (after.goingTogether() || before.facts().setting().target().isEmpty()) {
-            return NONE;
+        boolean planned = !after.goingTogether() && !before.facts().setting().target().isEmpty();
+        List<StripPlan.Operation> old = planned ? operations(before) : List.of();
+        List<StripPlan.Operation> now = planned ? operations(after) : List.of();
+        Map<String, Spend> spentBefore = spends(old);
+        Map<String, Spend> spentAfter = spends(now);
+        JobOrder.spoilt(before).forEach(spend -> add(spentBefore, spend, spend.count()));
+        JobOrder.spoilt(after).forEach(spend -> add(spentAfter, spend, spend.count()));
+        if (!planned) {
+            return new PlanChange(
+                    Standing.NONE,
+                    Standing.NONE,
+                    List.of(),
+                    List.of(),
+                    more(spentAfter, spentBefore),
+                    more(spentBefore, spentAfter));
         }
         Set<String> done = new HashSet<>();
         acts(after, before).forEach(act -> {
             done.add(act.operation());
             done.addAll(act.parts());
         });
-        List<StripPlan.Operation> old = operations(before);
-        List<StripPlan.Operation> now = operations(after);
         List<StripPlan.Operation> gone = without(old, now).stream()
                 .filter(operation -> operation.kind() == StripPlan.Kind.LIFT
                         ? !done.containsAll(operation.pieces())
                         : !done.contains(operation.id()))
                 .toList();
-        Map<String, Spend> spentBefore = spends(old);
-        Map<String, Spend> spentAfter = spends(now);
         old.stream()
                 .filter(operation -> done.contains(operation.id()))
                 .flatMap(operation -> operation.destroys().stream())

@@ -1,6 +1,7 @@
 package gudgeon.app.desk;
 
 import gudgeon.app.store.EntryStore;
+import gudgeon.app.store.IdTaken;
 import gudgeon.app.store.SqliteStore;
 import gudgeon.core.book.Body;
 import gudgeon.core.book.Entry;
@@ -62,13 +63,18 @@ public final class Workshop implements AutoCloseable {
         /**
          * It is in the book, durably.
          *
+         * @param before the job without it
          * @param job the job with it
          * @param entries what was written, one stroke
-         * @param change what it changed in the plan
          */
-        record Done(Job job, List<Entry> entries, PlanChange change) implements Noted {
+        record Done(Job before, Job job, List<Entry> entries) implements Noted {
             public Done {
                 entries = List.copyOf(entries);
+            }
+
+            /** What it changed in the plan. Plans anew, which may take seconds; what was said is in the book already. */
+            public PlanChange change() {
+                return PlanChange.between(before, job, entries);
             }
         }
 
@@ -114,20 +120,35 @@ public final class Workshop implements AutoCloseable {
      * Writes down what a person says happened.
      *
      * @param id id of the first entry, so that saying it twice is harmless; made here when empty
+     * @throws IdTaken when the id stands in the book for something else
      */
     public Noted note(Job job, Deed deed, Who who, Optional<UUID> id) {
         UUID first = id.orElseGet(ids);
-        Optional<Entry> there = job.state().history().stream()
-                .map(JobState.Told::entry)
-                .filter(entry -> entry.id().equals(first))
-                .findFirst();
-        if (there.isPresent()) {
-            return new Noted.Done(job, List.of(there.get()), PlanChange.NONE);
+        List<Entry> book =
+                job.state().history().stream().map(JobState.Told::entry).toList();
+        for (int at = 0; at < book.size(); at++) {
+            if (book.get(at).id().equals(first)) {
+                return again(job, deed, book, at);
+            }
         }
         return switch (deed.tell(job)) {
             case Deed.Telling.Wrong wrong -> new Noted.Refused(wrong.problems());
             case Deed.Telling.Facts facts -> written(job, facts, who, first);
         };
+    }
+
+    /** It was said before: the same is harmless, and something else is refused. What it came to then is asked of the book as it was then. */
+    private Noted again(Job job, Deed deed, List<Entry> book, int at) {
+        Job then = new Job(job.id(), JobState.of(job.id(), book.subList(0, at)), plans);
+        UUID first = book.get(at).id();
+        if (deed.tell(then) instanceof Deed.Telling.Facts facts && at + facts.bodies().size() <= book.size()) {
+            List<Entry> stroke = book.subList(at, at + facts.bodies().size());
+            if (stroke.stream().map(Entry::body).toList().equals(facts.bodies())
+                    && stroke.getFirst().about().equals(facts.about())) {
+                return new Noted.Done(job, job, stroke);
+            }
+        }
+        throw new IdTaken(first);
     }
 
     /** Writes a deed down without working out what it changes. */
@@ -145,7 +166,7 @@ public final class Workshop implements AutoCloseable {
         List<Entry> entries = entries(job.id(), facts.bodies(), facts.about(), who(job, who), first);
         List<Entry> stored = store.add(entries);
         Job after = findJob(job.id()).orElseThrow();
-        return new Noted.Done(after, stored, PlanChange.between(job, after, stored));
+        return new Noted.Done(job, after, stored);
     }
 
     private static Who who(Job job, Who who) {

@@ -6,7 +6,8 @@ import java.util.UUID;
 public final class IdTaken extends IllegalArgumentException {
     private static final long serialVersionUID = 1;
 
-    IdTaken(UUID id) {
+    /** @param id the id that came again */
+    public IdTaken(UUID id) {
         super("the id " + id
                 + " stands in the book already for something else. Maybe the page was kept open and sent twice?");
     }

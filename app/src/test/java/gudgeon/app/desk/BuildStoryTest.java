@@ -113,6 +113,21 @@ class BuildStoryTest {
         }
     }
 
+    /** With its fasteners when it has some, as apart when it has none: nobody is told that no fasteners are out. */
+    private static void everyOpenJointIsToldOnce(TestBench bench) {
+        List<ClosingUp.Missing> apart = ClosingUp.of(bench.job).missing().stream()
+                .filter(missing -> missing.sort() == ClosingUp.Missing.Sort.FASTENERS_OUT
+                        || missing.sort() == ClosingUp.Missing.Sort.STILL_APART)
+                .toList();
+        assertThat(apart)
+                .extracting(ClosingUp.Missing::about)
+                .containsExactlyInAnyOrderElementsOf(bench.job.facts().stripped().open().stream()
+                        .filter(id -> bench.job.engine().findJoint(id).isPresent())
+                        .toList());
+        assertThat(apart).allSatisfy(missing -> assertThat(bench.job.fasteners(missing.about()) > 0)
+                .isEqualTo(missing.sort() == ClosingUp.Missing.Sort.FASTENERS_OUT));
+    }
+
     @Test
     void theGateRefusesUntilEverythingBalances() {
         try (TestBench bench = new TestBench(folder, new OpenJob.Start.Shipped("wren-160"), "head")) {
@@ -134,6 +149,7 @@ class BuildStoryTest {
                             ClosingUp.Missing.Sort.RAGS_IN,
                             ClosingUp.Missing.Sort.COVERED,
                             ClosingUp.Missing.Sort.NOT_FILLED);
+            everyOpenJointIsToldOnce(bench);
             assertThat(Watch.tags(bench.job)).extracting(Watch.Tag::sort).contains(Watch.Tag.Sort.NO_OIL);
             assertThat(bench.refused(new ClosingUp.Close(""))).isNotEmpty();
 

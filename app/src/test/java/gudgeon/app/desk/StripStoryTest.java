@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gudgeon.core.book.Facts;
 import gudgeon.core.book.Fault;
+import gudgeon.core.book.Keeping;
 import gudgeon.core.book.Ref;
 import gudgeon.core.book.Word;
+import gudgeon.core.engine.Fastener;
+import gudgeon.core.engine.Joint;
 import gudgeon.core.planning.StripPlan;
 import java.nio.file.Path;
 import java.util.List;
@@ -41,6 +44,50 @@ class StripStoryTest {
             addedJoint(bench);
             bench.say(new Say(new Word.Note("left stud worn"), List.of(Ref.part("Cylinder head"))));
             assertThat(bench.job.state().history().getLast().entry().about()).containsExactly(Ref.part("head"));
+        }
+    }
+
+    @Test
+    void aSnappedFastenerMustBeBought() {
+        try (TestBench bench = new TestBench(folder, new OpenJob.Start.Shipped("wren-160"), "piston")) {
+            Joint joint = bench.job.engine().joints().stream()
+                    .filter(one -> one.makeup().fasteners().stream()
+                            .anyMatch(fastener -> fastener.once().isEmpty() && !fastener.thread().isEmpty()))
+                    .findFirst()
+                    .orElseThrow();
+            Fastener snapped = joint.makeup().fasteners().stream()
+                    .filter(fastener -> fastener.once().isEmpty())
+                    .findFirst()
+                    .orElseThrow();
+            PlanChange change = bench.say(new TroubleMet(joint.id(), Fault.Kind.SNAPPED, List.of(snapped.id()), ""))
+                    .change();
+            assertThat(change.buyMore()).singleElement().satisfies(spend -> {
+                assertThat(spend.count()).isEqualTo(1);
+                assertThat(spend.spec()).contains(snapped.thread());
+            });
+            assertThat(change.isNothing()).isFalse();
+            assertThat(bench.say(new UndoLast()).change().buyLess()).hasSize(1);
+        }
+    }
+
+    /** What must keep its place, is not marked, and is held by nothing after the step: said before the step, until it is marked. */
+    @Test
+    void whatWouldLoseItsPlaceIsToldBeforeTheStep() {
+        try (TestBench bench = new TestBench(folder, new OpenJob.Start.Shipped("wren-160"), "crankshaft")) {
+            int told = 0;
+            for (int n = 0; n < 200 && bench.job.findNext().isPresent(); n++) {
+                StripPlan.Operation next = bench.job.findNext().orElseThrow();
+                List<String> falling = Watch.falling(bench.job, next);
+                for (String part : falling) {
+                    told++;
+                    assertThat(bench.job.engine().part(part).care().keep()).as(part).isNotEmpty();
+                    assertThat(bench.job.facts().stripped().away()).doesNotContainKey(part);
+                    bench.say(Say.that(new Keeping.Marked(List.of(part), "scribed")));
+                }
+                assertThat(Watch.falling(bench.job, next)).as("marked before " + next.id()).isEmpty();
+                step(bench);
+            }
+            assertThat(told).as("parts of the Wren that would lose their place").isPositive();
         }
     }
 

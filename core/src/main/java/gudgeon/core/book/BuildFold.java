@@ -18,10 +18,16 @@ final class BuildFold {
 
     private final List<Contradiction> contradictions;
     private final StripFold strip;
-    private final List<Build.StepBuilt> steps = new ArrayList<>();
+    /** By their number in the book. */
+    private final Map<Integer, Build.StepBuilt> steps = new LinkedHashMap<>();
+    /** By what stands before the stroke of their id, the numbers of steps. */
+    private final Map<String, List<Integer>> stepsOf = new HashMap<>();
+
+    private int nextStep;
     private final Map<String, Map<Integer, Facts.Stage>> stages = new LinkedHashMap<>();
     private final Map<String, Integer> again = new HashMap<>();
-    private final Map<String, UUID> turnedBy = new HashMap<>();
+    /** By joint, which entry turned which fastener in which stage. */
+    private final Map<String, Map<String, UUID>> turnedBy = new HashMap<>();
     private final Set<String> signed = new LinkedHashSet<>();
     private final List<Build.TurningForce> forces = new ArrayList<>();
 
@@ -36,7 +42,7 @@ final class BuildFold {
                 (joint, byStage) -> joints.put(joint, new Facts.Tightened(byStage, again.getOrDefault(joint, 0))));
         // what was undone again after it had been built is not built
         List<Build.StepBuilt> standing =
-                steps.stream().filter(step -> !reopened(step.step())).toList();
+                steps.values().stream().filter(step -> !reopened(step.step())).toList();
         return new Facts.Built(standing, joints, List.copyOf(signed), forces);
     }
 
@@ -58,9 +64,10 @@ final class BuildFold {
             case Build.Interrupted broken -> broken(broken);
             case Build.StartedAgain started -> {
                 stages.put(started.joint(), new LinkedHashMap<>());
-                steps.removeIf(step -> step.step().startsWith(started.joint() + "/"));
+                stepsOf.getOrDefault(started.joint(), List.of()).forEach(steps::remove);
+                stepsOf.remove(started.joint());
                 strip.reopen(entry, started.joint());
-                turnedBy.keySet().removeIf(key -> key.startsWith(started.joint() + "|"));
+                turnedBy.remove(started.joint());
                 again.merge(started.joint(), 1, Integer::sum);
             }
             case Build.TurningForce force -> forces.add(force);
@@ -70,7 +77,13 @@ final class BuildFold {
     }
 
     private void step(Entry entry, Build.StepBuilt step) {
-        steps.add(step);
+        steps.put(nextStep, step);
+        int slash = step.step().indexOf('/');
+        if (slash > 0) {
+            stepsOf.computeIfAbsent(step.step().substring(0, slash), joint -> new ArrayList<>())
+                    .add(nextStep);
+        }
+        nextStep++;
         strip.placed(step.parts());
         if (step.step().endsWith(SNUG)) {
             strip.close(entry, step.step().substring(0, step.step().length() - SNUG.length()));
@@ -97,8 +110,9 @@ final class BuildFold {
 
     private void turned(Entry entry, Build.AngleTurned turned) {
         Facts.Stage stage = stage(turned.joint(), turned.stage());
+        Map<String, UUID> by = turnedBy.computeIfAbsent(turned.joint(), joint -> new HashMap<>());
         for (String fastener : turned.fasteners()) {
-            UUID before = turnedBy.putIfAbsent(turned.joint() + "|" + turned.stage() + "|" + fastener, entry.id());
+            UUID before = by.putIfAbsent(turned.stage() + "|" + fastener, entry.id());
             if (before != null) {
                 contradictions.add(new Contradiction(Sort.TURNED_TWICE, entry.id(), List.of(before), fastener));
             }

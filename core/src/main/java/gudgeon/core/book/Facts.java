@@ -1,7 +1,6 @@
 package gudgeon.core.book;
 
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -160,17 +159,6 @@ public record Facts(
         public int count() {
             return counts.isEmpty() ? 0 : counts.getLast();
         }
-
-        FoundJoint with(Strip.AsFound found) {
-            List<Integer> all = new ArrayList<>(counts);
-            all.add(found.count());
-            return new FoundJoint(
-                    joint,
-                    all,
-                    found.pieces().isEmpty() ? pieces : found.pieces(),
-                    found.bag().isEmpty() ? bag : found.bag(),
-                    found.differs().isEmpty() ? differs : found.differs());
-        }
     }
 
     /**
@@ -186,12 +174,6 @@ public record Facts(
 
         public boolean solved() {
             return outcome != Fault.Outcome.NO;
-        }
-
-        TroubleSoFar with(Fault.Rescue rescue) {
-            List<Fault.Rescue> all = new ArrayList<>(tried);
-            all.add(rescue);
-            return new TroubleSoFar(entry, trouble, all, rescue.outcome());
         }
     }
 
@@ -234,22 +216,6 @@ public record Facts(
         public Bag {
             joints = fixed(joints);
             counts = List.copyOf(counts);
-        }
-
-        static Bag named(String bag) {
-            return new Bag(bag, Map.of(), "", "", List.of(), 0);
-        }
-
-        Bag holding(String joint, int count) {
-            Map<String, Integer> all = new LinkedHashMap<>(joints);
-            all.put(joint, count);
-            return new Bag(bag, all, contents, place, counts, opened);
-        }
-
-        Bag without(String joint) {
-            Map<String, Integer> all = new LinkedHashMap<>(joints);
-            all.remove(joint);
-            return new Bag(bag, all, contents, place, counts, opened);
         }
     }
 

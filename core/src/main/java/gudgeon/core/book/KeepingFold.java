@@ -15,7 +15,10 @@ import java.util.UUID;
 /** The part of the fold that knows where things are and what must balance. */
 final class KeepingFold {
     private final List<Contradiction> contradictions;
-    private final Map<String, Facts.Bag> bags = new LinkedHashMap<>();
+    private final Map<String, BagSoFar> bags = new LinkedHashMap<>();
+    /** By joint, the bag that its fasteners are in. */
+    private final Map<String, BagSoFar> bagOf = new HashMap<>();
+
     private final Map<String, UUID> lastCount = new HashMap<>();
     private final Map<String, String> marked = new LinkedHashMap<>();
     private final Map<String, String> renewed = new LinkedHashMap<>();
@@ -25,61 +28,67 @@ final class KeepingFold {
     private final Map<String, String> covered = new LinkedHashMap<>();
     private final Set<String> uncovered = new LinkedHashSet<>();
     private final Map<String, Facts.InAndOut> rags = new LinkedHashMap<>();
-    private final Map<String, Facts.Litres> fluids = new LinkedHashMap<>();
+    private final Map<String, LitresSoFar> fluids = new LinkedHashMap<>();
     private final Map<String, OffsetDateTime> oiled = new LinkedHashMap<>();
 
     KeepingFold(List<Contradiction> contradictions) {
         this.contradictions = contradictions;
     }
 
+    /** A bag, while the book is read. */
+    private static final class BagSoFar {
+        private final Map<String, Integer> joints = new LinkedHashMap<>();
+        private final List<Integer> counts = new ArrayList<>();
+        private String contents = "";
+        private String place = "";
+        private int opened;
+    }
+
+    /** Litres of a circuit, while the book is read. */
+    private static final class LitresSoFar {
+        private final List<String> wasteTo = new ArrayList<>();
+        private double drained;
+        private double filled;
+    }
+
     Facts.Kept kept() {
-        return new Facts.Kept(bags, marked, renewed, aids, ordered, received);
+        Map<String, Facts.Bag> all = new LinkedHashMap<>();
+        bags.forEach((name, bag) ->
+                all.put(name, new Facts.Bag(name, bag.joints, bag.contents, bag.place, bag.counts, bag.opened)));
+        return new Facts.Kept(all, marked, renewed, aids, ordered, received);
     }
 
     Facts.Ledger ledger() {
-        return new Facts.Ledger(covered, List.copyOf(uncovered), rags, fluids, oiled);
+        Map<String, Facts.Litres> litres = new LinkedHashMap<>();
+        fluids.forEach((circuit, so) -> litres.put(circuit, new Facts.Litres(so.drained, so.filled, so.wasteTo)));
+        return new Facts.Ledger(covered, List.copyOf(uncovered), rags, litres, oiled);
     }
 
     /** Fasteners of a joint go into a bag; they are in one bag only. */
     void found(Entry entry, Strip strip) {
         if (strip instanceof Strip.AsFound found && !found.bag().isEmpty()) {
-            bags.replaceAll((name, bag) -> bag.without(found.joint()));
-            bags.put(found.bag(), bag(found.bag()).holding(found.joint(), found.count()));
+            BagSoFar bag = bag(found.bag());
+            BagSoFar before = bagOf.put(found.joint(), bag);
+            if (before != null) {
+                before.joints.remove(found.joint());
+            }
+            bag.joints.put(found.joint(), found.count());
         }
     }
 
-    private Facts.Bag bag(String name) {
-        return bags.getOrDefault(name, Facts.Bag.named(name));
+    private BagSoFar bag(String name) {
+        return bags.computeIfAbsent(name, written -> new BagSoFar());
     }
 
     void add(Entry entry, Keeping keeping) {
         switch (keeping) {
             case Keeping.BagMade made -> {
-                Facts.Bag bag = bag(made.bag());
-                bags.put(
-                        made.bag(),
-                        new Facts.Bag(
-                                made.bag(),
-                                bag.joints(),
-                                made.contents().isEmpty() ? bag.contents() : made.contents(),
-                                made.place().isEmpty() ? bag.place() : made.place(),
-                                bag.counts(),
-                                bag.opened()));
+                BagSoFar bag = bag(made.bag());
+                bag.contents = made.contents().isEmpty() ? bag.contents : made.contents();
+                bag.place = made.place().isEmpty() ? bag.place : made.place();
             }
-            case Keeping.BagOpened opened -> {
-                Facts.Bag bag = bag(opened.bag());
-                bags.put(
-                        opened.bag(),
-                        new Facts.Bag(
-                                bag.bag(), bag.joints(), bag.contents(), bag.place(), bag.counts(), bag.opened() + 1));
-            }
-            case Keeping.BagMoved moved -> {
-                Facts.Bag bag = bag(moved.bag());
-                bags.put(
-                        moved.bag(),
-                        new Facts.Bag(
-                                bag.bag(), bag.joints(), bag.contents(), moved.place(), bag.counts(), bag.opened()));
-            }
+            case Keeping.BagOpened opened -> bag(opened.bag()).opened++;
+            case Keeping.BagMoved moved -> bag(moved.bag()).place = moved.place();
             case Keeping.PartMoved moved -> {}
             case Keeping.Marked mark -> mark.parts().forEach(part -> marked.put(part, mark.how()));
             case Keeping.Renewed part -> renewed.put(part.part(), part.spec());
@@ -121,41 +130,30 @@ final class KeepingFold {
     }
 
     private void counted(Entry entry, Keeping.Counted counted) {
-        Facts.Bag bag = bag(counted.bag());
+        BagSoFar bag = bag(counted.bag());
         UUID before = lastCount.put(counted.bag(), entry.id());
-        if (before != null && !bag.counts().isEmpty() && bag.counts().getLast() != counted.count()) {
+        if (before != null && !bag.counts.isEmpty() && bag.counts.getLast() != counted.count()) {
             contradictions.add(new Contradiction(Sort.COUNTS_DIFFER, entry.id(), List.of(before), counted.bag()));
         }
-        List<Integer> counts = new ArrayList<>(bag.counts());
-        counts.add(counted.count());
-        bags.put(
-                counted.bag(),
-                new Facts.Bag(bag.bag(), bag.joints(), bag.contents(), bag.place(), counts, bag.opened()));
+        bag.counts.add(counted.count());
     }
 
     void fluid(Entry entry, Fluid fluid) {
         switch (fluid) {
             case Fluid.Drained drained -> {
-                Facts.Litres before = litres(drained.circuit());
-                List<String> to = new ArrayList<>(before.wasteTo());
+                LitresSoFar so = litres(drained.circuit());
+                so.drained += drained.litres();
                 if (!drained.to().isEmpty()) {
-                    to.add(drained.to());
+                    so.wasteTo.add(drained.to());
                 }
-                fluids.put(
-                        drained.circuit(), new Facts.Litres(before.drained() + drained.litres(), before.filled(), to));
             }
-            case Fluid.Filled filled -> {
-                Facts.Litres before = litres(filled.circuit());
-                fluids.put(
-                        filled.circuit(),
-                        new Facts.Litres(before.drained(), before.filled() + filled.litres(), before.wasteTo()));
-            }
+            case Fluid.Filled filled -> litres(filled.circuit()).filled += filled.litres();
             case Fluid.Oiled surface ->
                 oiled.put(surface.surface(), entry.stamp().at());
         }
     }
 
-    private Facts.Litres litres(String circuit) {
-        return fluids.getOrDefault(circuit, new Facts.Litres(0, 0, List.of()));
+    private LitresSoFar litres(String circuit) {
+        return fluids.computeIfAbsent(circuit, id -> new LitresSoFar());
     }
 }

@@ -14,15 +14,19 @@ import java.util.UUID;
 /** The part of the fold that takes the engine apart. */
 final class StripFold {
     private final List<Contradiction> contradictions;
-    private final List<Facts.Act> acts = new ArrayList<>();
+    /** By operation; parts that came away by {@link #key}. */
+    private final Map<String, Facts.Act> acts = new LinkedHashMap<>();
+    /** Those of them that are parts that came away. */
+    private final Map<String, Facts.Act> lifts = new LinkedHashMap<>();
     /** What is done now, and the entry that says so. */
     private final Map<String, UUID> open = new LinkedHashMap<>();
 
     private final Map<String, String> away = new LinkedHashMap<>();
     private final Set<String> aside = new LinkedHashSet<>();
-    private final Map<String, Facts.FoundJoint> found = new LinkedHashMap<>();
+    private final Map<String, FoundSoFar> found = new LinkedHashMap<>();
     private final Map<String, UUID> lastCount = new HashMap<>();
-    private final List<Facts.TroubleSoFar> troubles = new ArrayList<>();
+    private final List<Told> troubles = new ArrayList<>();
+    private final Map<String, List<Told>> unsolved = new HashMap<>();
     private final Map<String, List<String>> conditions = new LinkedHashMap<>();
     private final Map<String, List<String>> routings = new LinkedHashMap<>();
     /** Withdrawn entries that said an operation was done, or that a joint gave trouble. */
@@ -34,12 +38,54 @@ final class StripFold {
         this.contradictions = contradictions;
     }
 
+    /** A joint as found, while the book is read. */
+    private static final class FoundSoFar {
+        private final List<Integer> counts = new ArrayList<>();
+        private List<Strip.Piece> pieces = List.of();
+        private String bag = "";
+        private String differs = "";
+
+        void add(Strip.AsFound as) {
+            counts.add(as.count());
+            pieces = as.pieces().isEmpty() ? pieces : as.pieces();
+            bag = as.bag().isEmpty() ? bag : as.bag();
+            differs = as.differs().isEmpty() ? differs : as.differs();
+        }
+    }
+
+    /** A trouble, while the book is read. */
+    private static final class Told {
+        private final UUID entry;
+        private final Fault.Trouble trouble;
+        private final List<Fault.Rescue> tried = new ArrayList<>();
+
+        Told(UUID entry, Fault.Trouble trouble) {
+            this.entry = entry;
+            this.trouble = trouble;
+        }
+
+        boolean isOf(Fault.Rescue rescue) {
+            return rescue.fasteners().isEmpty()
+                    || trouble.fasteners().isEmpty()
+                    || trouble.fasteners().stream().anyMatch(rescue.fasteners()::contains);
+        }
+
+        Facts.TroubleSoFar soFar() {
+            return new Facts.TroubleSoFar(
+                    entry, trouble, tried, tried.isEmpty() ? Fault.Outcome.NO : tried.getLast().outcome());
+        }
+    }
+
     Facts.Stripped stripped() {
-        return new Facts.Stripped(acts, List.copyOf(open.keySet()), away, List.copyOf(aside));
+        return new Facts.Stripped(List.copyOf(acts.values()), List.copyOf(open.keySet()), away, List.copyOf(aside));
     }
 
     Facts.Findings findings() {
-        return new Facts.Findings(found, troubles, lists(conditions), lists(routings));
+        Map<String, Facts.FoundJoint> joints = new LinkedHashMap<>();
+        found.forEach((joint, so) ->
+                joints.put(joint, new Facts.FoundJoint(joint, so.counts, so.pieces, so.bag, so.differs)));
+        return new Facts.Findings(
+                joints, troubles.stream().map(Told::soFar).toList(), lists(conditions), lists(routings));
     }
 
     private static Map<String, List<String>> lists(Map<String, List<String>> map) {
@@ -76,8 +122,8 @@ final class StripFold {
             contradictions.add(new Contradiction(Sort.ALREADY_OUT, entry.id(), List.of(before), done.operation()));
             return;
         }
-        acts.removeIf(act -> act.operation().equals(done.operation()));
-        acts.add(new Facts.Act(entry.id(), done.operation(), done.cut(), List.of()));
+        acts.remove(done.operation()); // done again, it stands at the end
+        acts.put(done.operation(), new Facts.Act(entry.id(), done.operation(), done.cut(), List.of()));
         lostDone.remove(done.operation());
     }
 
@@ -88,8 +134,19 @@ final class StripFold {
         if (!wasOpen && !wasAway) {
             contradictions.add(new Contradiction(Sort.NOT_OUT, entry.id(), List.of(), back.operation()));
         }
-        acts.removeIf(act -> act.operation().equals(back.operation()));
-        acts.removeIf(act -> !act.parts().isEmpty() && act.parts().stream().noneMatch(away::containsKey));
+        acts.remove(back.operation());
+        lifts.values().removeIf(lift -> {
+            boolean allBack = lift.parts().stream().noneMatch(away::containsKey);
+            if (allBack) {
+                acts.remove(key(lift));
+            }
+            return allBack;
+        });
+    }
+
+    /** No operation has a name of this form. */
+    private static String key(Facts.Act lift) {
+        return "lift " + lift.entry();
     }
 
     private void removed(Entry entry, Strip.Removed removed) {
@@ -106,18 +163,18 @@ final class StripFold {
         if (fresh.isEmpty()) {
             return; // it was away already and lies elsewhere, or hangs no more
         }
-        acts.add(new Facts.Act(entry.id(), "", false, fresh));
+        Facts.Act lift = new Facts.Act(entry.id(), "", false, fresh);
+        acts.put(key(lift), lift);
+        lifts.put(key(lift), lift);
     }
 
     private void found(Entry entry, Strip.AsFound as) {
-        Facts.FoundJoint before = found.get(as.joint());
+        FoundSoFar before = found.computeIfAbsent(as.joint(), joint -> new FoundSoFar());
         UUID countedBy = lastCount.put(as.joint(), entry.id());
-        if (before != null && countedBy != null && before.count() != as.count()) {
+        if (countedBy != null && before.counts.getLast() != as.count()) {
             contradictions.add(new Contradiction(Sort.COUNTS_DIFFER, entry.id(), List.of(countedBy), as.joint()));
         }
-        Facts.FoundJoint base =
-                before == null ? new Facts.FoundJoint(as.joint(), List.of(), List.of(), "", "") : before;
-        found.put(as.joint(), base.with(as));
+        before.add(as);
         rests(entry, as.joint(), lostDone);
     }
 
@@ -132,7 +189,10 @@ final class StripFold {
     void fault(Entry entry, Fault fault) {
         switch (fault) {
             case Fault.Trouble trouble -> {
-                troubles.add(new Facts.TroubleSoFar(entry.id(), trouble, List.of(), Fault.Outcome.NO));
+                Told told = new Told(entry.id(), trouble);
+                troubles.add(told);
+                unsolved.computeIfAbsent(trouble.joint(), joint -> new ArrayList<>())
+                        .add(told);
                 lostTrouble.remove(trouble.joint());
             }
             case Fault.Rescue rescue -> rescue(entry, rescue);
@@ -144,14 +204,13 @@ final class StripFold {
     }
 
     private void rescue(Entry entry, Fault.Rescue rescue) {
-        for (int i = troubles.size() - 1; i >= 0; i--) {
-            Facts.TroubleSoFar trouble = troubles.get(i);
-            boolean same = trouble.trouble().joint().equals(rescue.joint())
-                    && (rescue.fasteners().isEmpty()
-                            || trouble.trouble().fasteners().isEmpty()
-                            || trouble.trouble().fasteners().stream().anyMatch(rescue.fasteners()::contains));
-            if (same && !trouble.solved()) {
-                troubles.set(i, trouble.with(rescue));
+        List<Told> left = unsolved.getOrDefault(rescue.joint(), List.of());
+        for (int i = left.size() - 1; i >= 0; i--) {
+            if (left.get(i).isOf(rescue)) {
+                left.get(i).tried.add(rescue);
+                if (rescue.outcome() != Fault.Outcome.NO) {
+                    left.remove(i);
+                }
                 return;
             }
         }
@@ -180,7 +239,7 @@ final class StripFold {
 
     /** All fasteners of a joint that had been put together are out again. */
     void reopen(Entry entry, String joint) {
-        if (acts.stream().anyMatch(act -> act.operation().equals(joint))) {
+        if (acts.containsKey(joint)) {
             open.putIfAbsent(joint, entry.id());
         }
     }

@@ -108,6 +108,7 @@ public final class ClosingView {
     private static String heading(ClosingUp.Missing.Sort sort) {
         return switch (sort) {
             case FASTENERS_OUT -> "Still undone";
+            case STILL_APART -> "Still apart";
             case FASTENERS_FEWER -> "Fewer came out than the file has";
             case BAG_COUNT -> "Bags that do not agree";
             case NOT_TIGHT -> "Not tight";
@@ -125,7 +126,7 @@ public final class ClosingView {
     private String sentence(ClosingUp.Missing one) {
         String about = names.any(one.about());
         return switch (one.sort()) {
-            case FASTENERS_OUT -> one.want() == 0 ? about : about + ": " + pieces(one.want()) + " out";
+            case FASTENERS_OUT -> about + ": " + pieces(one.want()) + " out";
             case FASTENERS_FEWER -> about + ": " + whole(one.have()) + ", the file has " + whole(one.want());
             case BAG_COUNT ->
                 "bag " + one.about() + ": " + whole(one.have()) + " counted, " + whole(one.want()) + " went in";
@@ -133,7 +134,7 @@ public final class ClosingView {
             case LITRES ->
                 about + ": " + Figures.volume(one.have()) + " went in, " + Figures.volume(one.want()) + " belong in";
             case NOT_SIGNED -> check(one.about());
-            case NOT_TIGHT, PART_AWAY, COVERED, NOT_FILLED, STILL_FITTED, TROUBLE -> about;
+            case STILL_APART, NOT_TIGHT, PART_AWAY, COVERED, NOT_FILLED, STILL_FITTED, TROUBLE -> about;
         };
     }
 
@@ -156,7 +157,7 @@ public final class ClosingView {
     private String href(ClosingUp.Missing one) {
         String base = JobPaths.job(job);
         return switch (one.sort()) {
-            case FASTENERS_OUT, NOT_TIGHT, PART_AWAY, STILL_FITTED, NOT_SIGNED -> base + "/build";
+            case FASTENERS_OUT, STILL_APART, NOT_TIGHT, PART_AWAY, STILL_FITTED, NOT_SIGNED -> base + "/build";
             case FASTENERS_FEWER -> base + "/found?joint=" + EnginePaths.encoded(one.about());
             case BAG_COUNT -> base + "/bags/bag?bag=" + EnginePaths.encoded(one.about());
             case TROUBLE -> base + "/trouble/ladder?joint=" + EnginePaths.encoded(one.about());

@@ -7,6 +7,7 @@ import gudgeon.app.desk.Say;
 import gudgeon.app.web.engines.EnginePaths;
 import gudgeon.app.web.jobs.JobDesk;
 import gudgeon.app.web.jobs.JobPaths;
+import gudgeon.app.web.jobs.JointChoice;
 import gudgeon.app.web.jobs.SaidView;
 import gudgeon.app.web.page.Form;
 import gudgeon.app.web.page.Pages;
@@ -61,7 +62,7 @@ public final class FoundPages {
 
     private void write(Context request) {
         Job job = desk.job(request);
-        Form form = Form.of(request);
+        Form form = JointChoice.chosen(job, Form.of(request));
         OptionalInt count = form.whole("count", "the count", 0, MOST);
         List<Strip.Piece> pieces = pieces(form);
         if (form.sound()) {
@@ -102,7 +103,7 @@ public final class FoundPages {
 
     private void runs(Context request) {
         Job job = desk.job(request);
-        Form form = Form.of(request);
+        Form form = JointChoice.chosen(job, Form.of(request));
         String text = form.text("runs", "how it runs");
         if (text.isEmpty()) {
             form.refuse("runs", "Write how it runs: over, under, behind what, with which clips.");

@@ -29,9 +29,10 @@ public final class JobDesk implements AutoCloseable {
 
     private final Workshop workshop;
     private final Workroom<Standing, JobList.Line> lines = new Workroom<>(2, Duration.ofSeconds(3));
-    private final Map<UUID, Said> said = new LinkedHashMap<>(16, 0.75f, true) {
+    private final Workroom<UUID, PlanChange> changes = new Workroom<>(1, Duration.ofSeconds(1));
+    private final Map<UUID, Kept> said = new LinkedHashMap<>(16, 0.75f, true) {
         @Override
-        protected boolean removeEldestEntry(Map.Entry<UUID, Said> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<UUID, Kept> eldest) {
             return size() > MOST_REMEMBERED;
         }
     };
@@ -44,9 +45,12 @@ public final class JobDesk implements AutoCloseable {
      * What the page after a write says.
      *
      * @param text what was written
-     * @param change what it changed
+     * @param change what it changed; empty while that is being worked out
      */
-    public record Said(String text, PlanChange change) {}
+    public record Said(String text, Optional<PlanChange> change) {}
+
+    /** What was written, and the two states of the job that it lies between. */
+    private record Kept(String text, Workshop.Noted.Done done) {}
 
     /** A job at one place of its book. */
     private record Standing(String job, long seq) {}
@@ -64,6 +68,7 @@ public final class JobDesk implements AutoCloseable {
     @Override
     public void close() {
         lines.close();
+        changes.close();
     }
 
     public Workshop workshop() {
@@ -115,7 +120,7 @@ public final class JobDesk implements AutoCloseable {
     public boolean kept(Workshop.Noted noted, Form form, String text) {
         return switch (noted) {
             case Workshop.Noted.Done done -> {
-                remember(form.entry(), new Said(text, done.change()));
+                remember(form.entry(), new Kept(text, done)); // planning anew is left to the page that shows it
                 yield true;
             }
             case Workshop.Noted.Refused refused -> {
@@ -130,7 +135,7 @@ public final class JobDesk implements AutoCloseable {
         problems.forEach(problem -> form.refuse(problem.field(), FieldFaults.text(problem)));
     }
 
-    private void remember(UUID entry, Said what) {
+    private void remember(UUID entry, Kept what) {
         synchronized (said) {
             said.putIfAbsent(entry, what);
         }
@@ -142,8 +147,13 @@ public final class JobDesk implements AutoCloseable {
         if (entry == null || !entry.matches("[0-9a-f-]{36}")) {
             return Optional.empty();
         }
+        UUID id = UUID.fromString(entry);
+        Kept kept;
         synchronized (said) {
-            return Optional.ofNullable(said.get(UUID.fromString(entry)));
+            kept = said.get(id);
         }
+        return kept == null
+                ? Optional.empty()
+                : Optional.of(new Said(kept.text(), changes.ask(id, kept.done()::change)));
     }
 }

@@ -1,6 +1,7 @@
 package gudgeon.app.web.jobs;
 
 import gudgeon.app.desk.Job;
+import gudgeon.app.web.page.Form;
 import gudgeon.core.engine.Joint;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +12,13 @@ public final class JointChoice {
 
     public JointChoice(Job job) {
         this.job = job;
+    }
+
+    /** The form itself; refused when it names no joint of the engine, so that the page that lets one choose says why it is shown. */
+    public static Form chosen(Job job, Form form) {
+        return find(job, form.typed("joint")).isPresent()
+                ? form
+                : form.refuse("joint", "Choose the joint first: this form names none that the engine has.");
     }
 
     /** A joint of the list. */

@@ -22,7 +22,11 @@ public record SaidView(String text, List<String> changes) {
 
     /** In words. */
     public static SaidView of(Job job, Optional<JobDesk.Said> said) {
-        return said.map(what -> new SaidView(what.text(), changes(job, what.change())))
+        return said.map(what -> new SaidView(
+                        what.text(),
+                        what.change()
+                                .map(change -> changes(job, change))
+                                .orElse(List.of("What it changes in the plan is being worked out."))))
                 .orElse(new SaidView("", List.of()));
     }
 

@@ -12,6 +12,7 @@ import java.security.MessageDigest;
 import java.security.SecureRandom;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -33,6 +34,7 @@ public final class Gate {
     private static final String VISITOR = "gudgeon.token";
     private static final int YEAR_SECONDS = 365 * 24 * 3600;
     private static final List<String> NAMES = List.of("localhost", "127.0.0.1", "[::1]");
+    private static final List<String> KINDS = List.of("application/x-www-form-urlencoded", "multipart/form-data");
     private static final SecureRandom CHANCE = new SecureRandom();
     private static final String POLICY = "default-src 'none'; style-src 'self'; script-src 'self'; font-src 'self';"
             + " img-src 'self' data:; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
@@ -85,6 +87,7 @@ public final class Gate {
         if (!ours || (site != null && !site.equals("same-origin") && !site.equals("none"))) {
             throw new Refusal(403, "This was sent by a page that is not Gudgeon's. Nothing was changed.", "");
         }
+        kind(request);
         size(request, mostBytes);
         if (!same(token, given(request))) {
             throw new Refusal(
@@ -101,6 +104,13 @@ public final class Gate {
         } catch (Exception e) { // the server's own reader of forms fails in many ways on what is none
             throw new Refusal(
                     400, "What was sent is no form that can be read. Nothing was changed.", "Load the page again, and send it again.");
+        }
+    }
+
+    private static void kind(Context request) {
+        String type = String.valueOf(request.contentType()).toLowerCase(Locale.ROOT).replaceFirst("\\s*;.*", "");
+        if (!KINDS.contains(type)) {
+            throw new Refusal(415, "What was sent is no form. Nothing was changed.", "Load the page again, and send it again.");
         }
     }
 

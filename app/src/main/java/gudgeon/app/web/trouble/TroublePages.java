@@ -62,7 +62,7 @@ public final class TroublePages {
 
     private void met(Context request) {
         Job job = desk.job(request);
-        Form form = Form.of(request);
+        Form form = JointChoice.chosen(job, Form.of(request));
         List<String> kinds =
                 Arrays.stream(Fault.Kind.values()).map(Fault.Kind::name).toList();
         Optional<Fault.Kind> kind =
