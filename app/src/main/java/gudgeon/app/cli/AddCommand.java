@@ -70,6 +70,13 @@ final class AddCommand implements Callable<Integer> {
             description = "As one says it: 4 x M8x25; or a kind without: slide.")
     private String fasteners = "";
 
+    @Option(
+            names = "--tighten",
+            paramLabel = "TEXT",
+            defaultValue = "",
+            description = "As a manual says it: 30 N·m, 90°, oiled. With --joint or --correct.")
+    private String tighten = "";
+
     @Option(names = "--mass", paramLabel = "MASS", defaultValue = "", description = "Mass of a new part: 0.4 kg.")
     private String mass = "";
 
@@ -90,7 +97,7 @@ final class AddCommand implements Callable<Integer> {
         return new JobRun(screen, options)
                 .say(
                         joint.isEmpty()
-                                ? new JointCorrected(correct, name, between, fasteners)
-                                : new JointAdded(joint, between, fasteners));
+                                ? new JointCorrected(correct, name, between, fasteners, tighten)
+                                : new JointAdded(joint, between, fasteners, tighten));
     }
 }

@@ -27,6 +27,8 @@ public record FieldProblem(String field, Kind kind, String given, List<String> n
         NUMBER,
         /** It cannot be read as fasteners. */
         FASTENERS,
+        /** It cannot be read as stages of tightening with the state of the thread. */
+        TIGHTENING,
         /** A joint needs two parts or more. */
         TWO_PARTS,
         /** It is done already. */

@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
 
 /** Puts a job's engine file right, and says at which field a fault would be. */
 final class FileCorrection {
-    private static final Pattern KEY = Pattern.compile("^\\s+(name|between|fasteners|kind|mass):");
+    private static final Pattern KEY = Pattern.compile("^\\s+(name|between|fasteners|kind|mass|tighten):");
 
     private final Job job;
     private final List<FieldProblem> problems = new ArrayList<>();
@@ -110,6 +110,18 @@ final class FileCorrection {
         Optional<String> yaml = FastenerWords.yaml(words);
         if (yaml.isEmpty()) {
             refuse(FieldProblem.of("fasteners", FieldProblem.Kind.FASTENERS, Checks.shortened(words)));
+        }
+        return yaml.orElse("");
+    }
+
+    /** The stages of tightening, as YAML; what cannot be read is noted, what is empty stays empty. */
+    String tighten(String words) {
+        if (words.isBlank()) {
+            return "";
+        }
+        Optional<String> yaml = TightenWords.yaml(words);
+        if (yaml.isEmpty()) {
+            refuse(FieldProblem.of("tighten", FieldProblem.Kind.TIGHTENING, Checks.shortened(words)));
         }
         return yaml.orElse("");
     }

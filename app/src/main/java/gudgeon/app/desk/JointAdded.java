@@ -9,8 +9,9 @@ import java.util.List;
  * @param name what it is called
  * @param between the parts it joins, ids or names, parted by commas, "to" or "and"
  * @param fasteners as a mechanic writes them: 4 x M8x25; or a kind of joint without fasteners: slide
+ * @param tighten stages as a manual writes them: 30 N·m, 90°, oiled; may be empty
  */
-public record JointAdded(String name, String between, String fasteners) implements Deed {
+public record JointAdded(String name, String between, String fasteners, String tighten) implements Deed {
     @Override
     public Telling tell(Job job) {
         FileCorrection correction = new FileCorrection(job);
@@ -23,8 +24,9 @@ public record JointAdded(String name, String between, String fasteners) implemen
             correction.refuse(FieldProblem.of("between", FieldProblem.Kind.TWO_PARTS, Checks.shortened(between)));
         }
         String yaml = correction.fasteners(fasteners);
+        String stages = correction.tighten(tighten);
         if (correction.isSound()) {
-            correction.put("joints/" + correction.freeId(name), yaml(name, parts, yaml));
+            correction.put("joints/" + correction.freeId(name), yaml(name, parts, yaml) + (stages.isEmpty() ? "" : "tighten: " + stages + "\n"));
         }
         return correction.tell();
     }

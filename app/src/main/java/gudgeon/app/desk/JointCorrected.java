@@ -2,6 +2,7 @@ package gudgeon.app.desk;
 
 import gudgeon.app.format.EngineText;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A joint is not as the file says. Empty fields stay as they are.
@@ -10,8 +11,10 @@ import java.util.List;
  * @param name what it is called
  * @param between the parts it joins
  * @param fasteners as a mechanic writes them
+ * @param tighten stages as a manual writes them: 30 N·m, 90°, oiled
  */
-public record JointCorrected(String joint, String name, String between, String fasteners) implements Deed {
+public record JointCorrected(String joint, String name, String between, String fasteners, String tighten)
+        implements Deed {
     @Override
     public Telling tell(Job job) {
         NameSearch names = new NameSearch(job.engine());
@@ -45,7 +48,10 @@ public record JointCorrected(String joint, String name, String between, String f
                 correction.put(path + "/kind", yaml.substring("kind: ".length()).strip());
             }
         }
-        if (correction.isSound() && name.isBlank() && between.isBlank() && fasteners.isBlank()) {
+        if (!tighten.isBlank()) {
+            correction.put(path + "/tighten", correction.tighten(tighten));
+        }
+        if (correction.isSound() && Stream.of(name, between, fasteners, tighten).allMatch(String::isBlank)) {
             return Telling.wrong(FieldProblem.of("name", FieldProblem.Kind.EMPTY, ""));
         }
         return correction.tell();

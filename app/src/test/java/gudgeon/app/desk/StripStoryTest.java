@@ -134,14 +134,14 @@ class StripStoryTest {
 
     private static void addedJoint(TestBench bench) {
         long before = bench.job.findPlan().orElseThrow().totalSeconds();
-        assertThat(bench.refused(new JointAdded("", "piston", "4 y M8")))
+        assertThat(bench.refused(new JointAdded("", "piston", "4 y M8", "")))
                 .extracting(FieldProblem::field)
                 .contains("name", "between", "fasteners");
-        assertThat(bench.refused(new JointAdded("Bracket", "Cylinder hed, crankcase", "2 x M8x25")))
+        assertThat(bench.refused(new JointAdded("Bracket", "Cylinder hed, crankcase", "2 x M8x25", "")))
                 .singleElement()
                 .satisfies(problem -> assertThat(problem.near()).contains("head"));
         Workshop.Noted.Done done = bench.say(
-                new JointAdded("Extra bracket bolts", "Cylinder head to Crankcase half, stand side", "2 x M8x25"));
+                new JointAdded("Extra bracket bolts", "Cylinder head to Crankcase half, stand side", "2 x M8x25", ""));
         assertThat(done.change().added()).extracting(StripPlan.Operation::id).contains("extra-bracket-bolts");
         assertThat(bench.job.engine().joint("extra-bracket-bolts").makeup().fasteners())
                 .hasSize(2)

@@ -98,10 +98,11 @@ public final class CorrectionPages {
         String name = form.optionalLine("name", "the name");
         String between = form.optionalLine("between", "the parts");
         String fasteners = form.optionalLine("fasteners", "the fasteners");
+        String tighten = form.optionalLine("tighten", "the tightening");
         return switch (page) {
-            case "add-joint" -> new JointAdded(name, between, fasteners);
+            case "add-joint" -> new JointAdded(name, between, fasteners, tighten);
             case "add-part" -> new PartAdded(name, form.optionalLine("mass", "the mass"), between, fasteners);
-            default -> new JointCorrected(form.typed("joint"), name, between, fasteners);
+            default -> new JointCorrected(form.typed("joint"), name, between, fasteners, tighten);
         };
     }
 

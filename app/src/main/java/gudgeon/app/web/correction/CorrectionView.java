@@ -4,6 +4,7 @@ import gudgeon.app.desk.Job;
 import gudgeon.app.document.Names;
 import gudgeon.app.document.StepWords;
 import gudgeon.app.format.Problem;
+import gudgeon.app.web.engines.JointView;
 import gudgeon.app.web.jobs.JobPaths;
 import gudgeon.app.web.jobs.JointChoice;
 import gudgeon.app.web.jobs.SaidView;
@@ -116,6 +117,13 @@ public final class CorrectionView {
         return joint().map(one -> String.join("; ", StepWords.fasteners(one)))
                 .filter(text -> !text.isEmpty())
                 .orElse("none");
+    }
+
+    /** How the joint is tightened, by the file. */
+    public String tighten() {
+        return joint().map(one -> String.join("; ", JointView.stages(one)))
+                .filter(text -> !text.isEmpty())
+                .orElse("the file does not say");
     }
 
     /** Names of all parts, to choose from while typing. */

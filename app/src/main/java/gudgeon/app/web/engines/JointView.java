@@ -73,6 +73,11 @@ public final class JointView {
 
     /** How it is tightened, one entry for each stage. */
     public List<String> tighten() {
+        return stages(joint);
+    }
+
+    /** How a joint is tightened, one entry for each stage; empty when the file does not say. */
+    public static List<String> stages(Joint joint) {
         List<String> stages = new ArrayList<>();
         for (Makeup.Stage stage : joint.makeup().stages()) {
             String amount = stage.torque()

@@ -14,6 +14,9 @@ final class FieldFaults {
             case TOO_LONG -> "That is too long to keep: shorten it.";
             case NUMBER -> "“" + problem.given() + "” is no number that makes sense here.";
             case FASTENERS -> "“" + problem.given() + "” cannot be read as fasteners. Write: 4 bolts M8x1.25 x 30 mm.";
+            case TIGHTENING ->
+                "“" + problem.given() + "” cannot be read. Write the stages and how the thread is: 30 N·m, 90°, oiled"
+                        + " (or dry, locked, sealed).";
             case TWO_PARTS -> "A joint holds two parts or more together.";
             case ALREADY_DONE -> "That is done already.";
             case NOT_DONE -> "That is not done, so there is nothing to take back.";
