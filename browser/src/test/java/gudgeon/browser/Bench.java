@@ -5,6 +5,8 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import gudgeon.app.desk.Job;
+import gudgeon.app.desk.Workshop;
 import gudgeon.app.web.WebServer;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -28,7 +30,7 @@ final class Bench implements AutoCloseable {
     static final int PHONE = 360;
     static final int LAPTOP = 1280;
 
-    private final WebServer server;
+    private WebServer server;
     private final Playwright playwright;
     private final Browser browser;
     private final Path folder;
@@ -99,6 +101,37 @@ final class Bench implements AutoCloseable {
                 .setReducedMotion(com.microsoft.playwright.options.ReducedMotion.REDUCE));
         context.setDefaultTimeout(30_000);
         return context;
+    }
+
+    /** A phone of its own: narrow, touched, with no cookies yet. */
+    BrowserContext phone(boolean scripts) {
+        BrowserContext context = browser.newContext(new Browser.NewContextOptions()
+                .setViewportSize(PHONE, 640)
+                .setHasTouch(true)
+                .setIsMobile(true)
+                .setJavaScriptEnabled(scripts)
+                .setReducedMotion(com.microsoft.playwright.options.ReducedMotion.REDUCE));
+        context.setDefaultTimeout(30_000);
+        return context;
+    }
+
+    /** The server is stopped and started again, at the same address, with the same store. */
+    void restart() {
+        int port = server.port();
+        server.close();
+        server = WebServer.start(port, store());
+    }
+
+    /** File of the books. */
+    Path store() {
+        return folder.resolve("books.sqlite");
+    }
+
+    /** What a job's book says, read beside the server. */
+    Job book(String job) {
+        try (Workshop beside = Workshop.open(store())) {
+            return beside.findJob(job.replaceFirst(".*/", "")).orElseThrow();
+        }
     }
 
     /** Opens a page and waits until nothing is being worked out any more. */

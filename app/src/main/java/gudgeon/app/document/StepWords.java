@@ -220,7 +220,8 @@ public final class StepWords {
                 .toList());
     }
 
-    private static String word(FastenerKind kind) {
+    /** What of a fastener is turned: the nut of a stud and nut. */
+    public static String word(FastenerKind kind) {
         return kind == FastenerKind.STUD_AND_NUT ? "nut" : kind.word();
     }
 

@@ -47,8 +47,7 @@ public final class BenchPages {
         if (!job.goingTogether()) {
             show(request, job, "bench/bench.jte", Form.empty());
         } else {
-            String query = request.queryString();
-            Pages.goTo(request, JobPaths.job(job) + "/build/bench" + (query == null ? "" : "?" + query));
+            Pages.goTo(request, JobPaths.job(job) + "/build/bench" + JobDesk.saying(request));
         }
     }
 
@@ -83,7 +82,7 @@ public final class BenchPages {
         Optional<StripPlan> plan = job.findPlan();
         Optional<StripPlan.Operation> step = job.findNext();
         if (step.isEmpty()) {
-            Pages.goTo(request, JobPaths.job(job));
+            Pages.goTo(request, JobPaths.job(job) + JobDesk.saying(request));
             return;
         }
         String entry = form.typed(Form.ENTRY).isEmpty() ? desk.newEntry() : form.typed(Form.ENTRY);

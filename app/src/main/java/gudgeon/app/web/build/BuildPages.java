@@ -80,7 +80,7 @@ public final class BuildPages implements AutoCloseable {
                 request,
                 "build/way.jte",
                 desk.sheet(job, "Way back", Sheet.Stage.BUILD),
-                new WayBackView(job, bench.get()));
+                new WayBackView(job, bench.get(), SaidView.of(job, desk.said(request))));
     }
 
     /** The second of two plain taps; a page about a step that is done already becomes the bench. */
@@ -118,7 +118,7 @@ public final class BuildPages implements AutoCloseable {
         }
         Optional<BuildPlan.Operation> step = bench.get().findNext();
         if (step.isEmpty()) {
-            Pages.goTo(request, JobPaths.job(job) + "/build");
+            Pages.goTo(request, JobPaths.job(job) + "/build" + JobDesk.saying(request));
             return;
         }
         BuildStepView view = new BuildStepView(

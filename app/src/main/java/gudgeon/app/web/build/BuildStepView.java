@@ -5,6 +5,7 @@ import gudgeon.app.desk.Job;
 import gudgeon.app.document.BuildWords;
 import gudgeon.app.document.Figures;
 import gudgeon.app.document.Names;
+import gudgeon.app.document.StepWords;
 import gudgeon.app.format.Caution;
 import gudgeon.app.format.Cautions;
 import gudgeon.app.web.engines.EnginePaths;
@@ -147,7 +148,7 @@ public final class BuildStepView {
     }
 
     private String kind() {
-        return joint().makeup().fasteners().getFirst().kind().word();
+        return StepWords.word(joint().makeup().fasteners().getFirst().kind());
     }
 
     private Joint joint() {

@@ -6,6 +6,7 @@ import gudgeon.app.document.BuildWords;
 import gudgeon.app.document.Figures;
 import gudgeon.app.document.Names;
 import gudgeon.app.web.jobs.JobPaths;
+import gudgeon.app.web.jobs.SaidView;
 import gudgeon.core.planning.BuildPlan;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,17 +14,23 @@ import java.util.List;
 /** The way back as a list: done, next, waiting and why. */
 public final class WayBackView {
     private final Job job;
+    private final SaidView said;
     private final BuildBench bench;
     private final BuildPlan plan;
     private final BuildWords words;
     private final Names names;
 
-    WayBackView(Job job, BuildBench bench) {
+    WayBackView(Job job, BuildBench bench, SaidView said) {
         this.job = job;
+        this.said = said;
         this.bench = bench;
         this.plan = bench.plan();
         this.words = new BuildWords(job.engine());
         this.names = new Names(job.engine());
+    }
+
+    public SaidView said() {
+        return said;
     }
 
     /**

@@ -141,6 +141,12 @@ public final class JobDesk implements AutoCloseable {
         }
     }
 
+    /** The end of an address that leads on from this one, so that what was saved is still told there; may be empty. */
+    public static String saying(Context request) {
+        String entry = request.queryParam("said");
+        return entry == null || !entry.matches("[0-9a-f-]{36}") ? "" : "?said=" + entry;
+    }
+
     /** What was said of the entry that the address names; empty after a restart and on other pages. */
     public Optional<Said> said(Context request) {
         String entry = request.queryParam("said");
