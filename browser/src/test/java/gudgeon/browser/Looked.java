@@ -47,14 +47,25 @@ final class Looked {
             Page page = window.newPage();
             for (Walk.Stop stop : stops) {
                 bench.open(page, stop.path());
-                looked.colours(page, stop.name());
-                looked.weight(page, stop.name());
-                looked.touch(page, stop.name());
-                looked.keys(page, stop.name());
-                looked.widths(page, stop.name());
+                looked.look(page, stop.name());
             }
         }
         return looked;
+    }
+
+    /** Looks at the page that is open, whatever it is. */
+    static Looked at(Page page) {
+        Looked looked = new Looked();
+        looked.look(page, "page");
+        return looked;
+    }
+
+    private void look(Page page, String name) {
+        colours(page, name);
+        weight(page, name);
+        touch(page, name);
+        keys(page, name);
+        widths(page, name);
     }
 
     List<String> faults(Rule rule) {

@@ -49,14 +49,23 @@ class PagesIT {
 
     /** So that silence means something. */
     @Test
-    void axeFindsTheFaultsOfABadPage() {
+    void theFaultsOfABadPageAreFound() {
         try (BrowserContext window = bench.window(Bench.PHONE, true)) {
             Page page = window.newPage();
-            page.setContent("<html><body><img src='x.png'><p style='color:#aaa;background:#fff'>pale</p><input></body></html>");
-            assertThat(Axe.all(page))
-                    .extracting(fault -> fault.replaceFirst(":.*", ""))
+            page.setContent("<html><body><img src='x.png'><p style='color:#aaa;background:#fff'>pale</p><input>"
+                    + "<a href='#' tabindex='-1'>not reached</a><button style='outline:none'>unseen</button>"
+                    + "<p style='width:900px'>wide</p></body></html>");
+            Looked bad = Looked.at(page);
+            assertThat(bad.faults(Looked.Rule.AXE))
+                    .extracting(fault -> fault.split(": ", -1)[1])
                     .contains("image-alt", "color-contrast", "label", "html-has-lang");
-            assertThat(Axe.colours(page)).singleElement().asString().startsWith("color-contrast");
+            assertThat(bad.faults(Looked.Rule.KEYS))
+                    .satisfiesExactlyInAnyOrder(
+                            fault -> assertThat(fault).contains("unseen <button"),
+                            fault -> assertThat(fault).contains("not reached: <a"));
+            assertThat(bad.faults(Looked.Rule.TOUCH)).hasSize(2);
+            assertThat(bad.faults(Looked.Rule.WIDTH)).hasSize(3);
+            assertThat(bad.faults(Looked.Rule.LARGE_TEXT)).hasSize(1);
         }
     }
 
@@ -90,9 +99,9 @@ class PagesIT {
 
     @Test
     void theChosenLookStaysOnThisDevice() {
-        for (String look : Bench.LOOKS) {
-            try (BrowserContext window = bench.window(Bench.PHONE, true)) {
-                Page page = window.newPage();
+        try (BrowserContext window = bench.window(Bench.PHONE, true)) {
+            Page page = window.newPage();
+            for (String look : Bench.LOOKS) {
                 bench.choose(page, look);
                 bench.open(page, "/");
                 assertThat(page.locator("html").getAttribute("data-look")).isEqualTo(look);
