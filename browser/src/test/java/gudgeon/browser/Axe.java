@@ -11,8 +11,7 @@ import java.util.Map;
 /** The rules of axe, run in the page itself: loaded once for each page, then as often as wanted. */
 final class Axe {
     /** WCAG 2.2 to level AA, and what is good practice beside it. */
-    static final List<String> ALL =
-            List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice");
+    static final List<String> ALL = List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice");
 
     /** What of it can differ between looks. */
     private static final List<String> COLOURS = List.of("color-contrast", "link-in-text-block");
@@ -37,8 +36,7 @@ final class Axe {
         }
         Object found = page.evaluate("""
                 async only => (await axe.run(document, {runOnly: only, resultTypes: ['violations']})).violations
-                  .map(fault => fault.id + ': ' + fault.help + ' ' + fault.nodes[0].html.slice(0, 160))""",
-                Map.of("type", type, "values", values));
+                  .map(fault => fault.id + ': ' + fault.help + ' ' + fault.nodes[0].html.slice(0, 160))""", Map.of("type", type, "values", values));
         return ((List<?>) found).stream().map(String::valueOf).toList();
     }
 

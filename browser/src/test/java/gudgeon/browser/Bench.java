@@ -5,6 +5,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.PlaywrightException;
 import gudgeon.app.desk.Job;
 import gudgeon.app.desk.Workshop;
 import gudgeon.app.web.WebServer;
@@ -45,8 +46,9 @@ final class Bench implements AutoCloseable {
     static Bench start() {
         Optional<Path> chromium = findChromium();
         if (chromium.isEmpty()) {
-            String missing = "No Chromium on this machine: the pages were not tested in a browser. Install chromium, or name one"
-                    + " with -Dgudgeon.browser=PATH.";
+            String missing =
+                    "No Chromium on this machine: the pages were not tested in a browser. Install chromium, or name one"
+                            + " with -Dgudgeon.browser=PATH.";
             if (System.getenv(NEEDED) != null) {
                 throw new AssertionError(missing);
             }
@@ -137,13 +139,25 @@ final class Bench implements AutoCloseable {
     /** Opens a page and waits until nothing is being worked out any more. */
     void open(Page page, String path) {
         for (int i = 0; i < 40; i++) {
-            page.navigate(address(path));
-            if (page.locator(".working").count() == 0) {
+            if (arrives(page, path) && page.locator(".working").count() == 0) {
                 return;
             }
             page.waitForTimeout(500);
         }
         throw new AssertionError("still being worked out after 40 tries: " + path);
+    }
+
+    /** A page that is being worked out loads itself again; that may cut off another load. */
+    private boolean arrives(Page page, String path) {
+        try {
+            page.navigate(address(path));
+            return true;
+        } catch (PlaywrightException e) {
+            if (String.valueOf(e.getMessage()).contains("ERR_ABORTED")) {
+                return false;
+            }
+            throw e;
+        }
     }
 
     /** Chooses colours, as a person does. */
@@ -158,7 +172,8 @@ final class Bench implements AutoCloseable {
         playwright.close();
         server.close();
         try (Stream<Path> files = Files.walk(folder)) {
-            files.sorted(java.util.Comparator.reverseOrder()).forEach(file -> file.toFile().delete());
+            files.sorted(java.util.Comparator.reverseOrder())
+                    .forEach(file -> file.toFile().delete());
         } catch (java.io.IOException e) {
             throw new java.io.UncheckedIOException("cannot clean up " + folder, e);
         }

@@ -2,9 +2,11 @@ package gudgeon.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.FilePayload;
 import gudgeon.app.desk.ClosingUp;
 import gudgeon.app.desk.Job;
 import gudgeon.core.book.Build;
@@ -13,7 +15,12 @@ import gudgeon.core.book.Facts;
 import gudgeon.core.book.Fault;
 import gudgeon.core.book.JobState;
 import gudgeon.core.book.Word;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.List;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.TestInstance;
@@ -32,6 +39,7 @@ class FlowIT {
     private static final String SEIZED = "exhaust-bracket-bolt";
 
     private Bench bench;
+    private boolean remembered;
 
     @BeforeAll
     void start() {
@@ -49,6 +57,7 @@ class FlowIT {
     @ValueSource(booleans = {true, false})
     void aWholeJobFromTheFirstBoltToTheEmptyTray(boolean scripts) {
         String job;
+        remembered = false;
         try (BrowserContext phone = bench.phone(scripts)) {
             Hand hand = new Hand(bench, phone.newPage(), scripts);
             job = begun(hand);
@@ -75,6 +84,9 @@ class FlowIT {
             Hand hand = new Hand(bench, phone.newPage(), scripts);
             noneIsTurnedTwice(hand, job);
             togetherUntil(hand, job, "nothing");
+            assertThat(remembered)
+                    .as("the photo is shown again on the way back")
+                    .isTrue();
             closed(hand, job);
             printed(hand, job);
         }
@@ -172,6 +184,7 @@ class FlowIT {
             if (!noted) {
                 hand.link("Note");
                 hand.type("What did you see?", "Wasps had been in the cowl").button("Into the book");
+                photographed(hand, job);
                 noted = true;
             }
             step(hand, false);
@@ -180,7 +193,44 @@ class FlowIT {
         Job book = bench.book(job);
         assertThat(book.findNext()).isEmpty();
         assertThat(book.facts().stripped().open()).contains(STUDS, TANK, "cowl-side-screws");
-        assertThat(bodies(book, Word.Note.class)).extracting(Word.Note::text).containsExactly("Wasps had been in the cowl");
+        assertThat(bodies(book, Word.Note.class))
+                .extracting(Word.Note::text)
+                .containsExactly("Wasps had been in the cowl");
+    }
+
+    /** A photo from the phone: it is in the book, and can be looked at. */
+    private void photographed(Hand hand, String job) {
+        hand.link("Photo");
+        hand.button("Into the book");
+        assertThat(hand.page().locator(".fault").innerText()).contains("Take a photo");
+        hand.page().locator("#photo").setInputFiles(new FilePayload("IMG_1.jpg", "image/jpeg", picture()));
+        hand.page().locator("#caption").fill("The nest, before it went");
+        hand.button("Into the book");
+        assertThat(hand.said()).contains("photo is in the book");
+        Word.Photo photo = bodies(bench.book(job), Word.Photo.class).getFirst();
+        assertThat(photo.caption()).isEqualTo("The nest, before it went");
+        APIResponse kept = hand.page().request().get(bench.address(job + "/photos/" + photo.sha256()));
+        assertThat(kept.headers().get("content-type")).startsWith("image/");
+        String bench = hand.path();
+        hand.open(job + "/book");
+        assertThat(hand.page().locator(".entries img").getAttribute("alt")).contains("The nest, before it went");
+        hand.open(bench);
+    }
+
+    private static byte[] picture() {
+        BufferedImage image = new BufferedImage(640, 480, BufferedImage.TYPE_INT_RGB);
+        for (int x = 0; x < 640; x++) {
+            for (int y = 0; y < 480; y++) {
+                image.setRGB(x, y, (x ^ y) * 0x010203);
+            }
+        }
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try {
+            ImageIO.write(image, "jpg", out);
+        } catch (IOException e) {
+            throw new UncheckedIOException("no picture for the test", e);
+        }
+        return out.toByteArray();
     }
 
     /** Up the ladder from the gentlest, and at its end the drill. */
@@ -198,7 +248,8 @@ class FlowIT {
         last.getByLabel("Minutes it took").fill("70");
         hand.button(last.getByText("Out, and destroyed"));
         assertThat(hand.text()).contains("Drilled out").contains("To buy, because of trouble");
-        Facts.TroubleSoFar trouble = bench.book(job).facts().findings().troubles().getFirst();
+        Facts.TroubleSoFar trouble =
+                bench.book(job).facts().findings().troubles().getFirst();
         assertThat(trouble.tried()).hasSize(4);
         assertThat(trouble.outcome()).isEqualTo(Fault.Outcome.DRILLED);
         hand.link("Back to the bench");
@@ -206,7 +257,8 @@ class FlowIT {
 
     private void places(Hand hand, String job) {
         hand.door(job, "Bags and places");
-        List<Locator> unmarked = hand.page().locator(".keep input[type=checkbox]").all();
+        List<Locator> unmarked =
+                hand.page().locator(".keep input[type=checkbox]").all();
         assertThat(unmarked).as("push rods keep their places").isNotEmpty();
         unmarked.forEach(Locator::check);
         hand.type("How are they marked?", "tied to a card").button("The ticked ones are marked");
@@ -225,7 +277,8 @@ class FlowIT {
         assertThat(hand.text()).contains("head gasket").contains("M8x1.25 x 16 mm");
         Locator gasket = hand.page().locator(".buylist > li", new Page.LocatorOptions().setHasText("head gasket"));
         gasket.locator("summary").tap();
-        hand.button(gasket.getByText("Ordered", new Locator.GetByTextOptions().setExact(true)).last());
+        hand.button(gasket.getByText("Ordered", new Locator.GetByTextOptions().setExact(true))
+                .last());
         hand.open(job + "/build");
         assertThat(hand.page().locator(".lack").allInnerTexts()).anyMatch(text -> text.contains("head gasket"));
         hand.open(job + "/order");
@@ -250,6 +303,7 @@ class FlowIT {
             if (hand.step().equals(until)) {
                 return;
             }
+            remembered |= page.locator(".was img[alt*='The nest']").count() > 0;
             if (page.locator("#litres").count() > 0) {
                 page.locator("#litres").fill(hand.heading().contains("oil") ? "0.6" : "0.2");
             }
@@ -295,11 +349,16 @@ class FlowIT {
 
     private void brokenOffInAnAngleStage(Hand hand, String job) {
         assertThat(hand.step()).isEqualTo(STUDS + "/3");
-        assertThat(hand.text()).contains("Stage 3 of 3: 90° further").contains("Paint a mark").doesNotContain("again");
+        assertThat(hand.text())
+                .contains("Stage 3 of 3: 90° further")
+                .contains("Paint a mark")
+                .doesNotContain("again");
         hand.button("Only number 1 has it");
         hand.link("Interrupted");
         hand.button("Write down that it was broken off");
-        assertThat(hand.page().locator(".refused").innerText()).as("certain or not must be said").isNotBlank();
+        assertThat(hand.page().locator(".refused").innerText())
+                .as("certain or not must be said")
+                .isNotBlank();
         hand.page().getByLabel("2", new Page.GetByLabelOptions().setExact(true)).check();
         hand.page().getByLabel("Yes").check();
         hand.button("Write down that it was broken off");
@@ -309,7 +368,9 @@ class FlowIT {
     private void noneIsTurnedTwice(Hand hand, String job) {
         hand.open(job).link("To the build bench");
         assertThat(hand.step()).isEqualTo(STUDS + "/3");
-        assertThat(hand.text()).contains("Turn only those without a mark: 3 and 4").doesNotContain("again");
+        assertThat(hand.text())
+                .contains("Turn only those without a mark: 3 and 4")
+                .doesNotContain("again");
         hand.button("Only number 3 has it");
         hand.done(true);
         List<String> turned = bodies(bench.book(job), Build.AngleTurned.class).stream()
@@ -330,14 +391,13 @@ class FlowIT {
         assertThat(hand.text()).contains("Closed up and signed for");
         Job book = bench.book(job);
         assertThat(ClosingUp.isClosed(book)).isTrue();
-        assertThat(ClosingUp.of(book).fasteners()).allSatisfy(hole -> assertThat(hole.in())
-                .as(hole.joint())
-                .isEqualTo(hole.out())
-                .isEqualTo(hole.byFile()));
+        assertThat(ClosingUp.of(book).fasteners())
+                .allSatisfy(hole -> assertThat(hole.in())
+                        .as(hole.joint())
+                        .isEqualTo(hole.out())
+                        .isEqualTo(hole.byFile()));
         assertThat(book.facts().stripped().away()).isEmpty();
-        assertThat(book.state().history())
-                .extracting(told -> told.entry().id())
-                .doesNotHaveDuplicates();
+        assertThat(book.state().history()).extracting(told -> told.entry().id()).doesNotHaveDuplicates();
         hand.open(job + "/tags");
         assertThat(hand.text()).contains("Nothing has to hang on the key now");
     }
@@ -353,7 +413,10 @@ class FlowIT {
         Hand.Printed labels = hand.open(job + "/labels").print();
         assertThat(labels.text()).contains("Mower in the barn").doesNotContain("Print this page");
         Hand.Printed book = hand.open(job + "/book").print();
-        assertThat(book.text()).contains("Wasps had been in the cowl").contains("Tray empty").doesNotContain("take back");
+        assertThat(book.text())
+                .contains("Wasps had been in the cowl")
+                .contains("Tray empty")
+                .doesNotContain("take back");
         Hand.Printed strip = hand.open("/engines/wren-160/strip?reach=head").print();
         assertThat(strip.text()).contains("Close the fuel tap", "DANGER", "Lay out", "hose clip pliers");
         assertThat(List.of(labels.sheets(), book.sheets(), strip.sheets())).allMatch(sheets -> sheets <= 8);

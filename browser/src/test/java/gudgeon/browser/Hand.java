@@ -63,12 +63,15 @@ final class Hand {
     }
 
     void link(String name) {
-        button(page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName(name).setExact(true))
+        button(page.getByRole(
+                        AriaRole.LINK, new Page.GetByRoleOptions().setName(name).setExact(true))
                 .first());
     }
 
     void button(String name) {
-        button(page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true))
+        button(page.getByRole(
+                        AriaRole.BUTTON,
+                        new Page.GetByRoleOptions().setName(name).setExact(true))
                 .first());
     }
 
@@ -91,7 +94,9 @@ final class Hand {
     }
 
     Hand type(String label, String text) {
-        page.getByLabel(label, new Page.GetByLabelOptions().setExact(true)).first().fill(text);
+        page.getByLabel(label, new Page.GetByLabelOptions().setExact(true))
+                .first()
+                .fill(text);
         return this;
     }
 
@@ -103,7 +108,9 @@ final class Hand {
 
     /** Id of the step that the bench shows; of a lift the parts. */
     String step() {
-        return page.locator("#done input[name=step], #done input[name=parts]").first().inputValue();
+        return page.locator("#done input[name=step], #done input[name=parts]")
+                .first()
+                .inputValue();
     }
 
     /** The step is done: held where there are scripts and it is asked for, else tapped twice. */

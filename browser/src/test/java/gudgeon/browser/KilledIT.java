@@ -52,14 +52,16 @@ class KilledIT {
         Process server = serve(phone, store);
         cameBack(phone, store);
         end(server);
-        System.err.println("killed " + KILLS + " times (seed " + SEED + "): " + phone.acknowledged().size()
-                + " acknowledged, " + broken + " forms without an answer sent again");
+        System.err.println("killed " + KILLS + " times (seed " + SEED + "): "
+                + phone.acknowledged().size() + " acknowledged, " + broken + " forms without an answer sent again");
         assertThat(phone.acknowledged()).as("seed %d", SEED).hasSizeGreaterThan(KILLS);
     }
 
     /** Starts the packaged program, and waits until it says where it is. */
     private static Process serve(Sender phone, Path store) throws IOException {
-        assertThat(Files.isRegularFile(JAR)).as("packaged: " + JAR.toAbsolutePath()).isTrue();
+        assertThat(Files.isRegularFile(JAR))
+                .as("packaged: " + JAR.toAbsolutePath())
+                .isTrue();
         Process server = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "--enable-native-access=ALL-UNNAMED",
@@ -76,8 +78,7 @@ class KilledIT {
                         store.toString())
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
                 .start();
-        BufferedReader out =
-                new BufferedReader(new InputStreamReader(server.getInputStream(), StandardCharsets.UTF_8));
+        BufferedReader out = new BufferedReader(new InputStreamReader(server.getInputStream(), StandardCharsets.UTF_8));
         for (String line = out.readLine(); line != null; line = out.readLine()) {
             Matcher address = Pattern.compile("http://127[^ ]+/").matcher(line);
             if (address.find()) {
@@ -113,7 +114,9 @@ class KilledIT {
                 phone.next(random);
             }
         } catch (IOException e) {
-            assertThat(killer.getState()).as("only the kill breaks it off: %s", e).isNotEqualTo(Thread.State.NEW);
+            assertThat(killer.getState())
+                    .as("only the kill breaks it off: %s", e)
+                    .isNotEqualTo(Thread.State.NEW);
         }
         killer.join();
         server.waitFor();
@@ -135,7 +138,8 @@ class KilledIT {
                         .map(told -> told.entry().seq())
                         .toList();
                 assertThat(order)
-                        .isEqualTo(LongStream.rangeClosed(1, order.size()).boxed().toList());
+                        .isEqualTo(
+                                LongStream.rangeClosed(1, order.size()).boxed().toList());
             }
             assertThat(jobs.size() - phone.jobs().size()).isBetween(0, phone.isWaiting() ? 1 : 0);
         }

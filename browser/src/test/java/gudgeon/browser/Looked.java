@@ -145,8 +145,8 @@ final class Looked {
             }
         }
         tabs += ((Number) page.evaluate("window.reached")).intValue();
-        Object missed = page.evaluate(
-                "[...window.unreached].map(e => typeof e === 'string' ? e : e.outerHTML.slice(0, 100))");
+        Object missed =
+                page.evaluate("[...window.unreached].map(e => typeof e === 'string' ? e : e.outerHTML.slice(0, 100))");
         ((List<?>) missed).forEach(one -> amiss(Rule.KEYS, name + " not reached: " + one));
     }
 

@@ -125,7 +125,8 @@ final class Sender {
 
     /** The hidden fields of the form of a page that is sent to a path with this end. */
     private static Map<String, String> fields(String page, String end) {
-        Matcher form = Pattern.compile("(?s)<form[^>]*method=\"post\" action=\"[^\"]*" + Pattern.quote(end) + "\".*?</form>")
+        Matcher form = Pattern.compile(
+                        "(?s)<form[^>]*method=\"post\" action=\"[^\"]*" + Pattern.quote(end) + "\".*?</form>")
                 .matcher(page);
         assertThat(form.find()).as("a form to " + end + " in " + page).isTrue();
         Map<String, String> fields = new LinkedHashMap<>();

@@ -15,7 +15,8 @@ final class FieldText {
             case UNKNOWN -> problem.field() + given + " is not known here." + near;
             case TOO_LONG -> problem.field() + given + " is longer than is kept, or holds what is no text";
             case NUMBER -> problem.field() + given + " is no number that makes sense here";
-            case TIGHTENING -> problem.field() + given + " cannot be read. Maybe 30 N·m, 90°, oiled (or dry, locked, sealed)?";
+            case TIGHTENING ->
+                problem.field() + given + " cannot be read. Maybe 30 N·m, 90°, oiled (or dry, locked, sealed)?";
             case FASTENERS -> problem.field() + given + " cannot be read. Maybe 4 x M8x25, or slide?";
             case TWO_PARTS -> "a joint joins two parts or more, not" + given + ". Maybe: pump bracket, engine block?";
             case ALREADY_DONE -> "this is done already:" + given;

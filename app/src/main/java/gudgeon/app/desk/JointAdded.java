@@ -26,7 +26,9 @@ public record JointAdded(String name, String between, String fasteners, String t
         String yaml = correction.fasteners(fasteners);
         String stages = correction.tighten(tighten);
         if (correction.isSound()) {
-            correction.put("joints/" + correction.freeId(name), yaml(name, parts, yaml) + (stages.isEmpty() ? "" : "tighten: " + stages + "\n"));
+            correction.put(
+                    "joints/" + correction.freeId(name),
+                    yaml(name, parts, yaml) + (stages.isEmpty() ? "" : "tighten: " + stages + "\n"));
         }
         return correction.tell();
     }

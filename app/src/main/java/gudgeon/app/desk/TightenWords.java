@@ -27,7 +27,8 @@ final class TightenWords {
                 .map(String::strip)
                 .filter(piece -> !piece.isEmpty())
                 .toList();
-        List<String> threads = pieces.stream().filter(THREADS::contains).distinct().toList();
+        List<String> threads =
+                pieces.stream().filter(THREADS::contains).distinct().toList();
         if (threads.size() != 1) {
             return Optional.empty();
         }
@@ -51,7 +52,8 @@ final class TightenWords {
         }
         Matcher torque = TORQUE.matcher(piece);
         return torque.matches()
-                ? Optional.of("torque: " + torque.group(1) + " " + unit(torque.group(2).strip()))
+                ? Optional.of("torque: " + torque.group(1) + " "
+                        + unit(torque.group(2).strip()))
                 : Optional.empty();
     }
 

@@ -28,7 +28,16 @@ class TightenWordsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"30 N·m", "oiled", "30, oiled", "hand tight, dry", "30 N·m, dry, oiled", "90° x, dry", "-3 N·m, dry"})
+    @ValueSource(
+            strings = {
+                "30 N·m",
+                "oiled",
+                "30, oiled",
+                "hand tight, dry",
+                "30 N·m, dry, oiled",
+                "90° x, dry",
+                "-3 N·m, dry"
+            })
     void whatIsNotClearIsRefused(String words) {
         assertThat(TightenWords.yaml(words)).isEmpty();
     }
@@ -37,10 +46,12 @@ class TightenWordsTest {
     void theJointIsTightenedAsTheManualOfItsOwnerSays() {
         try (TestBench bench = new TestBench(folder, new OpenJob.Start.Like("wren-160", "Barn mower"), "head")) {
             bench.say(new JointCorrected("head-studs", "", "", "", "10 N·m, 22 N·m, 90°, oiled"));
-            assertThat(bench.job.engine().joint("head-studs").makeup().stages()).satisfiesExactly(
-                    first -> assertThat(first.torque()).isPresent(),
-                    second -> assertThat(second.torque()).isPresent(),
-                    third -> assertThat(third.angle().orElseThrow().degrees()).isEqualTo(90));
+            assertThat(bench.job.engine().joint("head-studs").makeup().stages())
+                    .satisfiesExactly(
+                            first -> assertThat(first.torque()).isPresent(),
+                            second -> assertThat(second.torque()).isPresent(),
+                            third -> assertThat(third.angle().orElseThrow().degrees())
+                                    .isEqualTo(90));
             assertThat(bench.refused(new JointCorrected("head-studs", "", "", "", "22 N·m")))
                     .extracting(FieldProblem::field, FieldProblem::kind)
                     .containsExactly(org.assertj.core.groups.Tuple.tuple("tighten", FieldProblem.Kind.TIGHTENING));

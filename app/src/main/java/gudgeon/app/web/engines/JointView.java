@@ -56,7 +56,12 @@ public final class JointView {
         List<EngineView.Row> rows = new ArrayList<>();
         add(rows, "Kind", joint.kind().word() + (joint.flexible() ? ", flexible" : ""));
         add(rows, "Stand", names.zone(joint.work().zone()));
-        add(rows, "Tools", joint.work().tools().isEmpty() ? "by hand" : String.join(", ", joint.work().tools()));
+        add(
+                rows,
+                "Tools",
+                joint.work().tools().isEmpty()
+                        ? "by hand"
+                        : String.join(", ", joint.work().tools()));
         add(rows, "Time", time(joint.work().undo()));
         add(rows, "Renew", String.join("; ", StepWords.spends(joint.makeup().spends())));
         add(rows, "Opens", circuits(joint.freedom().opens()));
@@ -64,9 +69,13 @@ public final class JointView {
         if (joint.freedom().licensed()) {
             add(rows, "Licence", "only licensed practice may undo it");
         }
-        add(rows, "If it will not come", joint.work().cut()
-                .map(cut -> "cut it, " + Figures.time(cut.seconds()))
-                .orElse("the file knows no way to cut it"));
+        add(
+                rows,
+                "If it will not come",
+                joint.work()
+                        .cut()
+                        .map(cut -> "cut it, " + Figures.time(cut.seconds()))
+                        .orElse("the file knows no way to cut it"));
         add(rows, "Note", joint.work().note());
         return rows;
     }

@@ -23,7 +23,8 @@ final class FieldFaults {
             case NOTHING_TO_UNDO -> "There is nothing to undo.";
             case TAKEN -> "That name is taken.";
             case FILE -> problem.said();
-            case NO_PICTURE -> "That is no picture that can be read here. JPEG, PNG and WebP can; set the camera to JPEG.";
+            case NO_PICTURE ->
+                "That is no picture that can be read here. JPEG, PNG and WebP can; set the camera to JPEG.";
             case PICTURE_TOO_LARGE -> "That picture is too large: at most 12 MB. Set the camera to a smaller size.";
             case PICTURE_BROKEN -> "That picture is damaged and cannot be read. Take it again.";
             case CHANGED_MEANWHILE -> "Somebody changed it in the meantime: look again.";
