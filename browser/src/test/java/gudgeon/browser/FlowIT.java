@@ -20,6 +20,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Objects;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -333,7 +334,8 @@ class FlowIT {
     }
 
     private Facts.Stage stage(String job, int stage) {
-        return bench.book(job).facts().built().joints().get(STUDS).stages().get(stage);
+        Facts.Tightened studs = Objects.requireNonNull(bench.book(job).facts().built().joints().get(STUDS));
+        return Objects.requireNonNull(studs.stages().get(stage));
     }
 
     private void stageStartsAgain(Hand hand, String job) {

@@ -34,11 +34,7 @@ final class Looked {
     private int heaviest;
     private int tabs;
 
-    private Looked() {
-        for (Rule rule : Rule.values()) {
-            faults.put(rule, new ArrayList<>());
-        }
-    }
+    private Looked() {}
 
     /** Looks at all stops, one after the other. */
     static Looked at(Bench bench, List<Walk.Stop> stops) {
@@ -69,7 +65,7 @@ final class Looked {
     }
 
     List<String> faults(Rule rule) {
-        return List.copyOf(faults.get(rule));
+        return List.copyOf(faults.getOrDefault(rule, List.of()));
     }
 
     /** Bytes of the heaviest page. */
@@ -83,7 +79,7 @@ final class Looked {
     }
 
     private void amiss(Rule rule, String what) {
-        faults.get(rule).add(what);
+        faults.computeIfAbsent(rule, key -> new ArrayList<>()).add(what);
     }
 
     private void colours(Page page, String name) {
