@@ -22,14 +22,37 @@ final class Lifting {
 
     /** Moves everything that can be moved; returns whether anything was. */
     boolean close(State state) {
+        state.refresh();
         boolean any = false;
-        for (int[] set = next(state); set.length > 0; set = next(state)) {
-            for (int part : set) {
-                state.moved.set(part);
-            }
+        List<BitSet> candidates = singles(state);
+        for (BitSet set = movable(state, candidates); set != null; set = movable(state, candidates)) {
+            state.moved.or(set);
+            candidates.removeIf(candidate -> state.moved.get(candidate.nextSetBit(0)));
             any = true;
         }
         return any;
+    }
+
+    /** Single pieces that can be moved, each also once the others have been; else one larger set, or null. */
+    private @org.jspecify.annotations.Nullable BitSet movable(State state, List<BitSet> candidates) {
+        BitSet together = new BitSet();
+        for (BitSet candidate : candidates) {
+            if (requirement(state, candidate) == SATISFIED) {
+                together.or(candidate);
+            }
+        }
+        if (!together.isEmpty()) {
+            return together;
+        }
+        if (candidates.size() > 1) {
+            for (BitSet candidate : candidates) {
+                BitSet found = grow(state, candidate);
+                if (found != null) {
+                    return found;
+                }
+            }
+        }
+        return null;
     }
 
     /** One minimal set that can be moved, or an empty array. */

@@ -1,9 +1,12 @@
 package gudgeon.core.planning;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 
 /**
  * Question 1 without the constraint on loose pieces: the cheapest set of actions from which a goal is reached. Implicit
@@ -36,60 +39,89 @@ final class OpeningSearch {
         BitSet useful = (BitSet) full.done.clone();
         useful.and(permitted);
         BitSet plan = thin(useful, goal);
-        BitSet forced = new BitSet();
+        BitSet forced = forced(useful, plan, goal);
         List<BitSet> landmarks = new ArrayList<>();
-        for (int a = plan.nextSetBit(0); a >= 0; a = plan.nextSetBit(a + 1)) {
-            BitSet without = (BitSet) useful.clone();
-            without.clear(a);
-            if (!reach.reaches(without, goal)) {
-                forced.set(a);
-                landmarks.add(single(a));
-            }
+        for (int a = forced.nextSetBit(0); a >= 0; a = forced.nextSetBit(a + 1)) {
+            landmarks.add(single(a));
         }
-        return Optional.of(complete(useful, forced, landmarks, goal));
+        return Optional.of(complete(useful, forced, plan, landmarks, goal));
     }
 
-    private Found complete(BitSet useful, BitSet forced, List<BitSet> landmarks, Goal goal) {
+    private Found complete(BitSet useful, BitSet forced, BitSet plan, List<BitSet> landmarks, Goal goal) {
         List<BitSet> clauses = new ArrayList<>();
+        BitSet best = plan;
         while (true) {
             BitSet chosen = HittingSet.cheapest(clauses, cost);
             chosen.or(forced);
-            State state = reach.sweep(chosen);
-            if (goal.reached(state)) {
-                BitSet thinned = thin(chosen, goal);
+            if (total(chosen) >= total(best)) {
                 landmarks.addAll(clauses);
-                return new Found(thinned, total(thinned), landmarks);
+                return new Found(best, total(best), landmarks);
             }
-            // several landmarks a round: take the cheapest member of each new one and go on until the goal is reached
+            // several landmarks a round: the cheapest member of each new one is taken until the goal is reached, or until
+            // that way is dearer than the best plan known
+            State state = reach.sweep(chosen);
             BitSet allowed = chosen;
-            while (!goal.reached(state)) {
+            while (!goal.reached(state) && total(allowed) < total(best)) {
                 BitSet landmark = landmark(state, allowed, useful, goal);
                 clauses.add(landmark);
                 allowed.set(cheapestIn(landmark));
                 reach.extend(state, allowed);
             }
+            if (total(allowed) < total(best)) {
+                best = thin(allowed, goal);
+            }
         }
+    }
+
+    /** The members of a plan without which nothing that is permitted reaches the goal. */
+    private BitSet forced(BitSet useful, BitSet plan, Goal goal) {
+        BitSet forced = new BitSet();
+        BitSet inside = (BitSet) useful.clone();
+        inside.andNot(plan);
+        leaveOneOut(reach.sweep(inside), inside, plan.stream().toArray(), goal, forced);
+        return forced;
+    }
+
+    /**
+     * Finds which of the members the goal needs each by itself, everything else being permitted: half of them is let in
+     * while the other half is looked at, so that each closure carries on from one before.
+     *
+     * @param state the closure of {@code inside}, everything but the members
+     */
+    private void leaveOneOut(State state, BitSet inside, int[] members, Goal goal, BitSet forced) {
+        if (goal.reached(state)) {
+            return;
+        }
+        if (members.length == 1) {
+            forced.set(members[0]);
+            return;
+        }
+        int middle = members.length / 2;
+        int[] left = Arrays.copyOf(members, middle);
+        int[] right = Arrays.copyOfRange(members, middle, members.length);
+        withAll(state, inside, right, (larger, permitted) -> leaveOneOut(larger, permitted, left, goal, forced));
+        withAll(state, inside, left, (larger, permitted) -> leaveOneOut(larger, permitted, right, goal, forced));
+    }
+
+    private void withAll(State state, BitSet inside, int[] actions, BiConsumer<State, BitSet> then) {
+        State larger = state.copy();
+        BitSet permitted = (BitSet) inside.clone();
+        Arrays.stream(actions).forEach(permitted::set);
+        reach.extend(larger, permitted);
+        then.accept(larger, permitted);
     }
 
     /**
      * The free actions outside a maximal set that still fails; any plan does one of them. Cheap actions are let in first,
-     * so that dear ones are left outside and the landmark counts for much.
+     * so that dear ones are left outside and the landmark counts for much. As many as possible are let in at once: what is
+     * let in is what one after the other would let in, because reaching is monotone.
      */
     private BitSet landmark(State failing, BitSet allowed, BitSet useful, Goal goal) {
-        State state = failing.copy();
         BitSet inside = (BitSet) allowed.clone();
-        for (int a : cheapFirst(useful)) {
-            if (!inside.get(a)) {
-                State larger = state.copy();
-                BitSet permitted = (BitSet) inside.clone();
-                permitted.set(a);
-                reach.extend(larger, permitted);
-                if (!goal.reached(larger)) {
-                    inside.set(a);
-                    state = larger;
-                }
-            }
-        }
+        BitSet outside = (BitSet) useful.clone();
+        outside.andNot(inside);
+        int[] order = cheapFirst(outside);
+        State state = order.length == 0 ? failing.copy() : letIn(failing, inside, order, 0, order.length, goal);
         BitSet landmark = (BitSet) useful.clone();
         landmark.andNot(inside);
         state.refresh();
@@ -101,11 +133,35 @@ final class OpeningSearch {
         return landmark;
     }
 
-    /** A subset that reaches the goal and of which nothing can be left out; halves are tried before single actions. */
+    /**
+     * Lets actions {@code from} to before {@code to} in, each unless the goal would be reached.
+     *
+     * @param inside what is permitted; grows
+     * @return the closure of what is then permitted
+     */
+    private State letIn(State state, BitSet inside, int[] order, int from, int to, Goal goal) {
+        BitSet permitted = (BitSet) inside.clone();
+        for (int k = from; k < to; k++) {
+            permitted.set(order[k]);
+        }
+        State larger = state.copy();
+        reach.extend(larger, permitted);
+        if (!goal.reached(larger)) {
+            inside.or(permitted);
+            return larger;
+        }
+        if (to - from == 1) {
+            return state;
+        }
+        int middle = (from + to) >>> 1;
+        return letIn(letIn(state, inside, order, from, middle, goal), inside, order, middle, to, goal);
+    }
+
+    /** A subset that reaches the goal and of which nothing can be left out; many dear ones are tried before single ones. */
     private BitSet thin(BitSet plan, Goal goal) {
         BitSet kept = (BitSet) plan.clone();
         for (int size = Math.max(1, kept.cardinality() / 4); ; size /= 2) {
-            int[] members = kept.stream().toArray();
+            int[] members = cheapFirst(kept);
             for (int from = members.length; from > 0; from -= size) {
                 BitSet smaller = (BitSet) kept.clone();
                 for (int k = Math.max(0, from - size); k < from; k++) {
@@ -125,10 +181,12 @@ final class OpeningSearch {
         return actions.stream().mapToLong(action -> cost[action]).sum();
     }
 
-    private List<Integer> cheapFirst(BitSet actions) {
-        List<Integer> order = new ArrayList<>(actions.stream().boxed().toList());
-        order.sort((a, b) -> Long.compare(cost[a], cost[b]));
-        return order;
+    private int[] cheapFirst(BitSet actions) {
+        return actions.stream()
+                .boxed()
+                .sorted(Comparator.comparingLong(action -> cost[action]))
+                .mapToInt(Integer::intValue)
+                .toArray();
     }
 
     private int cheapestIn(BitSet elements) {

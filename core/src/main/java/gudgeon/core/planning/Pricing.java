@@ -1,13 +1,10 @@
 package gudgeon.core.planning;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A {@link Projection} with a share of every cost, and what the rest of it then costs at least. Pricings whose shares add up
- * to no more than the costs may be added. Cost of a value: contexts with something to do; each is found once.
+ * to no more than the costs may be added. Cost of a value: groups with something to do; each is found once.
  */
 final class Pricing {
     private static final int FAR = 1 << 29;
@@ -27,8 +24,10 @@ final class Pricing {
     private final int[] cheapest;
 
     private final int[] cheapestLeave;
-    /** By state, where asked for, and group: what is left; -1 where unknown. */
-    private final List<int @Nullable []> rows = new ArrayList<>();
+    /** By stand of the projection: what is left; known for the first ones. */
+    private int[] values = new int[0];
+
+    private int known;
 
     Pricing(Projection projection, int[][] change, int[] leave) {
         this.projection = projection;
@@ -46,11 +45,7 @@ final class Pricing {
 
     /** Takes changed shares into account and forgets what was known. */
     void price() {
-        for (int[] row : rows) {
-            if (row != null) {
-                Arrays.fill(row, -1);
-            }
-        }
+        known = 0;
         Arrays.fill(between, FAR);
         Arrays.fill(via, -1);
         Arrays.fill(out, FAR);
@@ -101,70 +96,80 @@ final class Pricing {
 
     /** What is left at least in a state, when one is in a context. */
     int remaining(int state, int context) {
-        return value(state, projection.group[context]);
+        return value(projection.stands().of(state, projection.group[context]));
     }
 
-    private int value(int state, int g) {
-        int[] known = row(state);
-        if (known[g] >= 0) {
-            return known[g];
-        }
-        int least = FAR;
-        int here = projection.next(state, g);
-        if (projection.isComplete(state)) {
-            least = out[g];
-        } else if (here != state) {
-            least = value(here, g);
-        } else {
-            for (int t = 0; t < groups; t++) {
-                if (t != g && between[g * groups + t] < least) {
-                    int next = projection.next(state, t);
-                    least = next == state ? least : Math.min(least, between[g * groups + t] + value(next, t));
-                }
+    private int value(int stand) {
+        if (stand >= known) {
+            room(stand);
+            while (known <= stand) {
+                evaluate(known++);
             }
         }
-        known[g] = least;
-        return least;
+        return values[stand];
     }
 
-    private int[] row(int state) {
-        while (rows.size() <= state) {
-            rows.add(null);
+    /** Works out these stands only, each after those it leads to; others keep what they were worth before. */
+    void evaluate(int[] stands) {
+        room(stands[stands.length - 1]);
+        for (int stand : stands) {
+            evaluate(stand);
         }
-        int[] row = rows.get(state);
-        if (row == null) {
-            row = new int[groups];
-            Arrays.fill(row, -1);
-            rows.set(state, row);
-        }
-        return row;
     }
 
-    /** Counts the changes of one cheapest way from a state to the end: what a higher share of them would add. */
-    void count(int state, int context, int[][] changes, int[] leaves) {
-        int s = state;
-        int g = projection.group[context];
-        while (!projection.isComplete(s)) {
-            int best = g;
-            if (projection.next(s, g) == s) {
-                best = cheapest(s, g);
-            }
-            count(g, best, changes);
-            s = projection.next(s, best);
-            g = best;
+    /** What a stand is worth, just worked out by {@link #evaluate(int[])}. */
+    int evaluated(int stand) {
+        return values[stand];
+    }
+
+    private void room(int stand) {
+        if (stand >= values.length) {
+            values = Arrays.copyOf(values, Math.max(projection.stands().count(), 2 * stand + 2));
         }
+    }
+
+    private void evaluate(int stand) {
+        Stands stands = projection.stands();
+        int g = stands.group(stand);
+        int from = stands.from(stand);
+        int to = stands.from(stand + 1);
+        int least = from == to ? out[g] : FAR;
+        int row = g * groups;
+        for (int e = from; e < to; e++) {
+            int next = stands.next(e);
+            least = Math.min(least, between[row + stands.group(next)] + values[next]);
+        }
+        values[stand] = least;
+    }
+
+    /**
+     * Counts the changes of one cheapest way from a stand to the end: what a higher share of them would add. The stands on
+     * the way must have been worked out.
+     */
+    void count(int start, int[][] changes, int[] leaves) {
+        Stands stands = projection.stands();
+        int stand = start;
+        while (stands.from(stand) < stands.from(stand + 1)) {
+            int best = cheapestFrom(stand);
+            count(stands.group(stand), stands.group(best), changes);
+            stand = best;
+        }
+        int g = stands.group(stand);
         count(g, exit[g], changes);
         leaves[cheapestLeave[exit[g]]]++;
     }
 
-    private int cheapest(int state, int g) {
+    private int cheapestFrom(int stand) {
+        Stands stands = projection.stands();
+        int row = stands.group(stand) * groups;
         int best = -1;
         int least = Integer.MAX_VALUE;
-        for (int t = 0; t < groups; t++) {
-            int next = projection.next(state, t);
-            if (next != state && between[g * groups + t] + value(next, t) < least) {
-                least = between[g * groups + t] + value(next, t);
-                best = t;
+        for (int e = stands.from(stand); e < stands.from(stand + 1); e++) {
+            int next = stands.next(e);
+            int through = between[row + stands.group(next)] + values[next];
+            if (through < least) {
+                least = through;
+                best = next;
             }
         }
         return best;

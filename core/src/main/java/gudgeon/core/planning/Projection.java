@@ -22,6 +22,7 @@ final class Projection {
     /** By state, where asked for, and group: the state after all is done there; -1 where unknown. */
     private final List<int[]> next = new ArrayList<>();
 
+    private final Stands stands = new Stands(this);
     private final long[] scratch;
     private final long[] closing;
     private final int complete;
@@ -111,6 +112,10 @@ final class Projection {
             known[g] = close(closing, g) ? state(closing) : state;
         }
         return known[g];
+    }
+
+    Stands stands() {
+        return stands;
     }
 
     private boolean close(long[] done, int g) {

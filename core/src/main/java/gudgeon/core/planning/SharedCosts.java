@@ -62,8 +62,15 @@ final class SharedCosts {
         long best = -1;
         double length = 1;
         int idle = 0;
+        int[] start = new int[m];
+        int[][] after = new int[m][];
+        for (int i = 0; i < m; i++) {
+            Projection projection = pricings.get(i).projection;
+            start[i] = projection.stands().of(states[i], projection.group[context]);
+            after[i] = projection.stands().after(start[i]);
+        }
         for (int step = 0; step <= steps && length > 0.01; step++) {
-            long value = remaining(states, context);
+            long value = evaluate(start, after);
             if (value > best) {
                 idle = value > best + FINE / 2 ? 0 : idle + 1;
                 best = value;
@@ -75,7 +82,7 @@ final class SharedCosts {
                 length *= 0.7;
                 idle = 0;
             }
-            if (step == steps || value >= target || !advance(states, context, length, target - value, new int[m][k][k])) {
+            if (step == steps || value >= target || !advance(start, length, target - value, new int[m][k][k])) {
                 break;
             }
         }
@@ -88,12 +95,21 @@ final class SharedCosts {
         }
     }
 
-    private boolean advance(int[] states, int context, double length, long gap, int[][][] changes) {
+    private long evaluate(int[] start, int[][] after) {
+        long sum = 0;
+        for (int i = 0; i < start.length; i++) {
+            pricings.get(i).evaluate(after[i]);
+            sum += pricings.get(i).evaluated(start[i]);
+        }
+        return sum;
+    }
+
+    private boolean advance(int[] start, double length, long gap, int[][][] changes) {
         int m = pricings.size();
         int k = problem.contexts;
         int[][] leaves = new int[m][k];
         for (int i = 0; i < m; i++) {
-            pricings.get(i).count(states[i], context, changes[i], leaves[i]);
+            pricings.get(i).count(start[i], changes[i], leaves[i]);
         }
         double norm = 0;
         int[] counts = new int[m];
