@@ -19,7 +19,7 @@ public final class BlockedWords {
 
     /** One reason as a sentence. */
     public String reason(Blocked.Reason reason) {
-        String about = Figures.list(reason.about().stream().map(names::any).toList(), 6);
+        String about = listed(reason.about());
         return switch (reason.kind()) {
             case TOO_HEAVY ->
                 "Too heavy: " + about + ", at least " + Figures.mass(reason.massKilograms()) + " in one lift."
@@ -44,10 +44,10 @@ public final class BlockedWords {
     }
 
     private String would(Blocked.Reason reason, String lead) {
-        return reason.unblockedBy().isEmpty()
-                ? ""
-                : lead
-                        + Figures.list(
-                                reason.unblockedBy().stream().map(names::any).toList(), 6) + ".";
+        return reason.unblockedBy().isEmpty() ? "" : lead + listed(reason.unblockedBy()) + ".";
+    }
+
+    private String listed(List<String> ids) {
+        return Figures.list(Names.gathered(ids.stream().map(names::any).toList()), 6);
     }
 }

@@ -22,8 +22,11 @@ public final class Figures {
             return seconds + " s";
         }
         long minutes = minutes(seconds);
-        return minutes < 60
-                ? minutes + " min"
+        if (minutes < 60) {
+            return minutes + " min";
+        }
+        return minutes % 60 == 0
+                ? minutes / 60 + " h"
                 : String.format(Locale.ROOT, "%d h %02d min", minutes / 60, minutes % 60);
     }
 

@@ -14,7 +14,7 @@ class FiguresTest {
         assertThat(Figures.time(60)).isEqualTo("1 min");
         assertThat(Figures.time(89)).isEqualTo("1 min");
         assertThat(Figures.time(90)).isEqualTo("2 min");
-        assertThat(Figures.time(3570)).isEqualTo("1 h 00 min");
+        assertThat(Figures.time(3570)).isEqualTo("1 h");
         assertThat(Figures.time(7500)).isEqualTo("2 h 05 min");
         assertThatThrownBy(() -> Figures.time(-1)).isInstanceOf(IllegalArgumentException.class);
     }
