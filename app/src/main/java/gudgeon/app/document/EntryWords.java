@@ -71,6 +71,10 @@ public final class EntryWords {
                 "Work ended, " + (ended.safe() ? "safe" : "not safe") + after(": ", ended.left());
             case Setup.LimitConfirmed limit ->
                 "Limit confirmed: " + names.any(limit.feature()) + after(", ", limit.where());
+            case Setup.PlaceSet place ->
+                "Place: " + Math.abs(place.latitude()) + "° " + (place.latitude() < 0 ? "south" : "north") + ", "
+                        + Math.abs(place.longitude()) + "° " + (place.longitude() < 0 ? "west" : "east")
+                        + (place.outdoors() ? ", outdoors" : ", under a roof with light");
         };
     }
 

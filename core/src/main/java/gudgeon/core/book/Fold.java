@@ -173,6 +173,7 @@ final class Fold {
                 left = ended.left();
             }
             case Setup.LimitConfirmed limit -> confirmed.add(limit.feature());
+            case Setup.PlaceSet place -> {} // for the daylight alone
         }
     }
 }

@@ -111,4 +111,23 @@ public sealed interface Setup extends Body {
 
     /** A feature's typical limit was looked up and holds. */
     record LimitConfirmed(String feature, String where) implements Setup {}
+
+    /**
+     * Where the work is done, for the daylight there; a later one replaces an earlier one. A tenth of a degree is kept: some ten
+     * kilometres, enough for the sun, and no address.
+     *
+     * @param latitude degrees, north positive
+     * @param longitude degrees, east positive
+     * @param outdoors whether work ends with the light
+     */
+    record PlaceSet(double latitude, double longitude, boolean outdoors) implements Setup {
+        public PlaceSet {
+            if (!(Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180)) {
+                throw new IllegalArgumentException("a place lies between 90 and -90 degrees north and 180 and -180 degrees east, not at "
+                        + latitude + ", " + longitude);
+            }
+            latitude = Math.rint(latitude * 10) / 10;
+            longitude = Math.rint(longitude * 10) / 10;
+        }
+    }
 }

@@ -73,6 +73,14 @@ public final class StripWalk {
         return o >= 0 && !stand.state().done.get(action) && problem.permitted(stand.state(), o);
     }
 
+    /** Whether a joint or ready operation can be got at here, whatever else it may want. */
+    public boolean isInReach(StripPlan.Operation operation) {
+        int action = problem.model.action(operation.id());
+        int judge = problem.model.judgedAt[action];
+        return stand.state()
+                .holds(problem.model.access[action], judge < 0 ? null : problem.model.jointParts[judge]);
+    }
+
     /** The walk after an operation. Whether it is possible is the caller's business. */
     public StripWalk after(StripPlan.Operation operation) {
         State next = stand.state().copy();
