@@ -27,7 +27,7 @@ final class Walk {
                 new Stop("strip", "/engines/wren-160/strip?reach=piston"),
                 new Stop("error", "/nowhere"),
                 new Stop("job", job)));
-        for (String room : List.of("bench", "strip", "trouble", "bags", "build", "closing", "book", "tags")) {
+        for (String room : List.of("bench", "strip", "trouble", "bags", "build", "closing", "book", "tags", "today", "back")) {
             stops.add(new Stop("job-" + room, job + "/" + room));
         }
         return stops;
@@ -84,7 +84,7 @@ final class Walk {
         page.locator("main form button").last().click();
         stops.add(new Stop("trouble-ladder", path(page).replaceFirst("&said=.*", "")));
         stops.add(new Stop("trouble-which", job + "/trouble"));
-        for (String room : List.of("bags", "labels", "order", "build", "closing", "book", "toolbox", "tags", "engine")) {
+        for (String room : List.of("bags", "labels", "order", "build", "closing", "book", "toolbox", "tags", "engine", "today", "prepare", "back")) {
             stops.add(new Stop(room, job + "/" + room));
         }
         stops.add(new Stop("bag", job + "/bags/bag?bag=1"));
@@ -103,6 +103,10 @@ final class Walk {
         stops.add(new Stop("build-way", built + "/build"));
         stops.add(new Stop("bags-all", built + "/bags"));
         stops.add(new Stop("tags-half", built + "/tags"));
+        stops.add(new Stop("today-build", built + "/today?minutes=60"));
+        stops.add(new Stop("today-short", job + "/today?minutes=5"));
+        stops.add(new Stop("today-wrong", job + "/today?minutes=x&first=pistn"));
+        stops.add(new Stop("back-build", built + "/back"));
     }
 
     /** Sends the form of one step after the other, until a step is next or none is left. */

@@ -52,6 +52,9 @@ public final class Main {
     }
 
     private static void benchCommands(CommandLine root, Screen screen) {
+        root.addSubcommand(new TodayCommand(screen));
+        root.addSubcommand(new BackCommand(screen));
+        root.addSubcommand(new PrepareCommand(screen));
         root.addSubcommand(new NextCommand(screen));
         root.addSubcommand(new DoneCommand(screen));
         root.addSubcommand(new OffCommand(screen));

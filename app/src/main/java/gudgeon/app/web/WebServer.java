@@ -25,6 +25,7 @@ import gudgeon.app.web.page.Refusal;
 import gudgeon.app.web.photos.PhotoPages;
 import gudgeon.app.web.strip.StripPages;
 import gudgeon.app.web.tags.TagPages;
+import gudgeon.app.web.today.TodayPages;
 import gudgeon.app.web.toolbox.ToolboxPages;
 import gudgeon.app.web.trouble.TroublePages;
 import io.javalin.Javalin;
@@ -76,6 +77,7 @@ public final class WebServer implements AutoCloseable {
         JobStripPages jobStrip = new JobStripPages(desk, pages);
         BuildPages way = new BuildPages(desk, pages);
         StripPages strip = new StripPages(shelf, pages);
+        TodayPages today = new TodayPages(desk, pages);
         Javalin server = Javalin.create(config -> {
             configure(config);
             config.routes.before(request -> Gate.pass(request, PhotoPages.mostBytes(request.path())));
@@ -86,12 +88,13 @@ public final class WebServer implements AutoCloseable {
             new BenchPages(desk, pages).route(config.routes);
             rooms(config, desk, pages);
             way.route(config.routes);
+            today.route(config.routes);
             LookPages.route(config.routes);
             engines.route(config.routes);
             strip.route(config.routes);
             errors(config, new ErrorPage(pages));
         });
-        WebServer running = new WebServer(server, List.of(engines, strip, jobStrip, way, desk, workshop));
+        WebServer running = new WebServer(server, List.of(engines, strip, jobStrip, way, today, desk, workshop));
         try {
             server.start(LOOPBACK, port);
         } catch (JavalinBindException e) {

@@ -98,7 +98,7 @@ public final class JobPages {
             desk.showWorking(request, pages, job);
             return;
         }
-        JobView view = new JobView(job, line.get(), desk.said(request));
+        JobView view = new JobView(job, line.get(), desk.said(request), desk.workshop().now());
         pages.show(request, "jobs/job.jte", desk.sheet(job, "Where am I", view.line().stage()), view);
     }
 }

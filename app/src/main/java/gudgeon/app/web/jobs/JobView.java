@@ -1,5 +1,6 @@
 package gudgeon.app.web.jobs;
 
+import gudgeon.app.desk.ComingBack;
 import gudgeon.app.desk.Job;
 import gudgeon.app.desk.JobList;
 import gudgeon.app.desk.StripQuestion;
@@ -7,8 +8,8 @@ import gudgeon.app.desk.Watch;
 import gudgeon.app.document.BlockedWords;
 import gudgeon.app.document.Figures;
 import gudgeon.app.document.Names;
-import gudgeon.core.book.Facts;
 import gudgeon.core.engine.Circuit;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,12 +17,14 @@ import java.util.Optional;
 /** What the page of a job shows: where am I. */
 public final class JobView {
     private final Job job;
+    private final OffsetDateTime now;
     private final JobLine line;
     private final Names names;
     private final Optional<JobDesk.Said> said;
 
-    JobView(Job job, JobList.Line line, Optional<JobDesk.Said> said) {
+    JobView(Job job, JobList.Line line, Optional<JobDesk.Said> said, OffsetDateTime now) {
         this.job = job;
+        this.now = now;
         this.line = new JobLine(line);
         this.names = new Names(job.engine());
         this.said = said;
@@ -74,6 +77,11 @@ public final class JobView {
                 : List.of();
     }
 
+    /** Whether it is long enough ago that one should come back rather than go on. */
+    public boolean returning() {
+        return !job.facts().stripped().acts().isEmpty() && ComingBack.isAway(job, now);
+    }
+
     public int bags() {
         return job.facts().kept().bags().size();
     }
@@ -85,19 +93,8 @@ public final class JobView {
 
     /** What does not fit together. */
     public List<String> contradictions() {
-        return job.facts().contradictions().stream().map(this::contradiction).toList();
-    }
-
-    private String contradiction(Facts.Contradiction contradiction) {
-        String about = names.any(contradiction.about());
-        return switch (contradiction.sort()) {
-            case ALREADY_OUT -> about + ": undone twice.";
-            case NOT_OUT -> about + ": put back without having been undone.";
-            case COUNTS_DIFFER -> about + ": two counts differ.";
-            case RESTS_ON_WITHDRAWN -> about + ": rests on an entry that was withdrawn.";
-            case TURNED_TWICE -> about + ": turned by its angle twice.";
-            case MORE_OUT_THAN_IN -> about + ": more came out than went in.";
-            case WITHDRAWS_NOTHING -> "An entry withdraws something that is not there.";
-        };
+        return job.facts().contradictions().stream()
+                .map(one -> ContradictionWords.of(one, names))
+                .toList();
     }
 }

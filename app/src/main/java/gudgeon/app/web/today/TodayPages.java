@@ -1,0 +1,184 @@
+package gudgeon.app.web.today;
+
+import gudgeon.app.desk.ComingBack;
+import gudgeon.app.desk.Deed;
+import gudgeon.app.desk.FinishForecast;
+import gudgeon.app.desk.Job;
+import gudgeon.app.desk.Preparing;
+import gudgeon.app.desk.Say;
+import gudgeon.app.desk.Today;
+import gudgeon.app.desk.TodayQuestion;
+import gudgeon.app.web.jobs.JobDesk;
+import gudgeon.app.web.jobs.JobLine;
+import gudgeon.app.web.jobs.JobPaths;
+import gudgeon.app.web.jobs.SaidView;
+import gudgeon.app.web.page.Form;
+import gudgeon.app.web.page.Pages;
+import gudgeon.app.web.page.Refusal;
+import gudgeon.app.web.page.Sheet;
+import gudgeon.app.web.page.Workroom;
+import gudgeon.core.book.Body;
+import gudgeon.core.book.Fluid;
+import gudgeon.core.book.Keeping;
+import gudgeon.core.book.Setup;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+
+/** Today's card, the prepare card, coming back. */
+public final class TodayPages implements AutoCloseable {
+    /** The next sessions that the prepare card looks at are this many as long as one. */
+    private static final int SESSIONS_AHEAD = 2;
+
+    private final JobDesk desk;
+    private final Pages pages;
+    private final Workroom<Asked, Card> cards = new Workroom<>(2, Duration.ofSeconds(4));
+
+    public TodayPages(JobDesk desk, Pages pages) {
+        this.desk = desk;
+        this.pages = pages;
+    }
+
+    /** What was asked at one place of a book, to the minute. */
+    private record Asked(String job, long seq, TodayQuestion question, OffsetDateTime now) {}
+
+    /** What was worked out. */
+    private record Card(TodayQuestion.Reply reply, FinishForecast forecast) {}
+
+    /** Puts the pages under their paths. */
+    public void route(RoutesConfig routes) {
+        routes.get("/jobs/{job}/today", this::today);
+        routes.get("/jobs/{job}/prepare", this::prepare);
+        routes.get("/jobs/{job}/back", request -> back(request, desk.job(request), Form.empty()));
+        routes.post("/jobs/{job}/back", this::cared);
+        routes.post("/jobs/{job}/today/place", this::place);
+    }
+
+    private void today(Context request) {
+        Job job = desk.job(request);
+        SessionForm asked = SessionForm.of(request, now());
+        Optional<Card> card = asked.form().sound() ? card(job, asked.question()) : Optional.empty();
+        if (desk.line(job).isEmpty() || (asked.form().sound() && card.isEmpty())) {
+            desk.showWorking(request, pages, job);
+            return;
+        }
+        if (card.isPresent()) {
+            asked.refuse(card.get().reply());
+        }
+        show(request, job, asked, card);
+    }
+
+    private void show(Context request, Job job, SessionForm asked, Optional<Card> card) {
+        TodayView view = new TodayView(
+                job,
+                asked,
+                card.map(Card::reply),
+                card.map(Card::forecast),
+                desk.newEntry(),
+                SaidView.of(job, desk.said(request)));
+        Sheet sheet = desk.sheet(job, "Today's card", JobLine.stage(job.stage()));
+        if (asked.form().sound()) {
+            pages.show(request, "today/today.jte", sheet, view);
+        } else {
+            pages.showRefused(request, "today/today.jte", sheet, view);
+        }
+    }
+
+    private Optional<Card> card(Job job, TodayQuestion question) {
+        OffsetDateTime now = now();
+        return cards.ask(
+                new Asked(job.id(), job.state().lastSeq(), question, now),
+                () -> new Card(question.ask(job, now), FinishForecast.of(job, now)));
+    }
+
+    private OffsetDateTime now() {
+        return desk.workshop().now().truncatedTo(ChronoUnit.MINUTES);
+    }
+
+    private void prepare(Context request) {
+        Job job = desk.job(request);
+        SessionForm asked = SessionForm.of(request, now());
+        TodayQuestion ahead = TodayQuestion.of(
+                Math.min(TodayQuestion.LONGEST, SESSIONS_AHEAD * asked.question().minutes()));
+        Optional<Card> card = card(job, ahead);
+        if (desk.line(job).isEmpty() || card.isEmpty()) {
+            desk.showWorking(request, pages, job);
+            return;
+        }
+        List<Today.Work> works =
+                card.get().reply() instanceof TodayQuestion.Reply.Planned planned ? planned.today().works() : List.of();
+        int steps = card.get().reply() instanceof TodayQuestion.Reply.Planned planned
+                ? Math.max(1, planned.today().plan().steps())
+                : 0;
+        Preparing ready = Preparing.of(job, works.subList(0, Math.min(works.size(), steps)));
+        pages.show(
+                request,
+                "today/prepare.jte",
+                desk.sheet(job, "Prepare", JobLine.stage(job.stage())),
+                new PrepareView(job, asked.form(), ready));
+    }
+
+    private void back(Context request, Job job, Form form) {
+        if (desk.line(job).isEmpty()) {
+            desk.showWorking(request, pages, job);
+            return;
+        }
+        OffsetDateTime now = now();
+        BackView view = new BackView(
+                job, ComingBack.to(job, now), FinishForecast.of(job, now), form, desk, SaidView.of(job, desk.said(request)));
+        Sheet sheet = desk.sheet(job, "Coming back", JobLine.stage(job.stage()));
+        if (form.sound()) {
+            pages.show(request, "today/back.jte", sheet, view);
+        } else {
+            pages.showRefused(request, "today/back.jte", sheet, view);
+        }
+    }
+
+    /** Covered, or oiled. */
+    private void cared(Context request) {
+        Job job = desk.job(request);
+        Form form = Form.of(request);
+        String what = form.line("about", "what it is about");
+        Body body = switch (form.typed("what")) {
+            case "covered" -> new Keeping.Covered(what, form.optionalLine("with", "the cover"));
+            case "oiled" -> new Fluid.Oiled(what, form.optionalLine("with", "the oil"));
+            default -> throw Refusal.wrong("This form does not say what was done.", "Load the page again.");
+        };
+        Deed deed = Say.that(body);
+        String said = body instanceof Keeping.Covered ? "Covered." : "Oiled.";
+        if (form.sound() && desk.write(job, deed, form, said)) {
+            Pages.goTo(request, JobPaths.job(job) + "/back?said=" + form.entry());
+            return;
+        }
+        back(request, job, form);
+    }
+
+    private void place(Context request) {
+        Job job = desk.job(request);
+        Form form = Form.of(request);
+        double latitude = form.number("latitude", "the latitude", -90, 90).orElseGet(() -> missing(form, "latitude"));
+        double longitude =
+                form.number("longitude", "the longitude", -180, 180).orElseGet(() -> missing(form, "longitude"));
+        boolean outdoors = form.ticked("outdoors");
+        if (form.sound()
+                && desk.write(job, Say.that(new Setup.PlaceSet(latitude, longitude, outdoors)), form, "Place noted.")) {
+            Pages.goTo(request, JobPaths.job(job) + "/today?said=" + form.entry());
+            return;
+        }
+        show(request, job, new SessionForm(form.with("minutes", SessionForm.USUAL), TodayQuestion.of(90)), Optional.empty());
+    }
+
+    private static double missing(Form form, String field) {
+        form.refuse(field, "The " + field + " is missing.");
+        return 0;
+    }
+
+    @Override
+    public void close() {
+        cards.close();
+    }
+}
