@@ -45,8 +45,8 @@ final class PrepareCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (minutes < TodayQuestion.SHORTEST || minutes > TodayQuestion.LONGEST) {
-            throw options.wrong("--minutes is " + TodayQuestion.SHORTEST + " to " + TodayQuestion.LONGEST + ", not "
-                    + minutes);
+            throw options.wrong(
+                    "--minutes is " + TodayQuestion.SHORTEST + " to " + TodayQuestion.LONGEST + ", not " + minutes);
         }
         return new JobRun(screen, options).onJob((workshop, job) -> {
             if (!(TodayQuestion.of(minutes).ask(job, workshop.now())
@@ -55,7 +55,11 @@ final class PrepareCommand implements Callable<Integer> {
                 return Exit.BLOCKED;
             }
             List<Today.Work> works = today.works()
-                    .subList(0, Math.min(today.works().size(), Math.max(1, today.plan().steps())));
+                    .subList(
+                            0,
+                            Math.min(
+                                    today.works().size(),
+                                    Math.max(1, today.plan().steps())));
             Preparing ready = Preparing.of(job, works);
             if (options.json()) {
                 screen.out().print(PlainJson.text(ready));

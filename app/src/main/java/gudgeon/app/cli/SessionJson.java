@@ -49,7 +49,9 @@ final class SessionJson {
         map.put("minutes_used", today.request().minutes());
         map.put("chance", today.request().chance());
         Map<String, @Nullable Object> close = new LinkedHashMap<>();
-        close.put("kept", today.question().keep().isPresent() ? today.question().keep().getAsDouble() : null);
+        close.put(
+                "kept",
+                today.question().keep().isPresent() ? today.question().keep().getAsDouble() : null);
         close.put("base", today.request().closeUp().base());
         close.put("per_opening", today.request().closeUp().perOpening());
         close.put("per_surface", today.request().closeUp().perSurface());
@@ -72,22 +74,26 @@ final class SessionJson {
     private static Map<String, @Nullable Object> work(Today.Work work) {
         Map<String, @Nullable Object> map = new LinkedHashMap<>();
         map.put("id", work.id());
-        map.put("kind", switch (work) {
-            case Today.Work.Undo one -> one.operation().kind();
-            case Today.Work.Fit one -> one.operation().kind();
-            case Today.Work.Soak one -> "soak";
-        });
+        map.put(
+                "kind",
+                switch (work) {
+                    case Today.Work.Undo one -> one.operation().kind();
+                    case Today.Work.Fit one -> one.operation().kind();
+                    case Today.Work.Soak one -> "soak";
+                });
         map.put("zone", work.zone());
         map.put("tools", work.tools());
         map.put("nominal_minutes", rounded(work.nominal().minutes()));
         map.put("wait_minutes", rounded(work.nominal().waitMinutes()));
         map.put("seizure_chance", work.nominal().seizureChance());
         map.put("seizure_minutes", rounded(work.nominal().seizureMinutes()));
-        map.put("cautions", switch (work) {
-            case Today.Work.Undo one -> one.operation().cautions();
-            case Today.Work.Fit one -> one.operation().needs().cautions();
-            case Today.Work.Soak one -> List.of();
-        });
+        map.put(
+                "cautions",
+                switch (work) {
+                    case Today.Work.Undo one -> one.operation().cautions();
+                    case Today.Work.Fit one -> one.operation().needs().cautions();
+                    case Today.Work.Soak one -> List.of();
+                });
         return map;
     }
 

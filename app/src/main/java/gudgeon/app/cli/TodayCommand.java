@@ -113,7 +113,9 @@ final class TodayCommand implements Callable<Integer> {
                 unknown.names()
                         .forEach(name -> screen.err()
                                 .println("gudgeon: no part is called '" + name.word() + "'."
-                                        + (name.near().isEmpty() ? "" : " Maybe " + name.near().getFirst() + "?")));
+                                        + (name.near().isEmpty()
+                                                ? ""
+                                                : " Maybe " + name.near().getFirst() + "?")));
                 yield Exit.INPUT;
             }
             case TodayQuestion.Reply.Nothing nothing -> {

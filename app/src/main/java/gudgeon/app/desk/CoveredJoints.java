@@ -23,9 +23,7 @@ final class CoveredJoints {
 
     private static boolean names(Engine engine, Joint joint, String opening) {
         return is(opening, joint.id(), joint.name())
-                || joint.between().stream()
-                        .map(engine::part)
-                        .anyMatch(part -> is(opening, part.id(), part.name()))
+                || joint.between().stream().map(engine::part).anyMatch(part -> is(opening, part.id(), part.name()))
                 || joint.freedom().opens().stream()
                         .map(engine::circuit)
                         .anyMatch(circuit -> is(opening, circuit.id(), circuit.name()));

@@ -26,13 +26,7 @@ import java.util.stream.Stream;
  * @param dates when everything is together at that rate; empty when nothing was timed
  */
 public record FinishForecast(
-        Pace pace,
-        Both strip,
-        Both whole,
-        double soFar,
-        double nominalSoFar,
-        double rate,
-        Optional<Dates> dates) {
+        Pace pace, Both strip, Both whole, double soFar, double nominalSoFar, double rate, Optional<Dates> dates) {
     /** Shorter than a week shows no rate. */
     private static final double FEWEST_DAYS = 7;
 
@@ -51,14 +45,15 @@ public record FinishForecast(
         Paces paces = OwnPace.of(job);
         List<WorkTime> strip = new ArrayList<>();
         List<BuildRequest.Step> more = new ArrayList<>();
-        job.findPlan().ifPresent(plan -> plan.operations().forEach(operation -> {
-            strip.add(paces.time(TodayStrip.nominal(
-                    job, operation, operation.place().changeoverSeconds(), 0)));
-            more.add(new BuildRequest.Step(
-                    operation.kind(),
-                    operation.id(),
-                    operation.kind() == StripPlan.Kind.LIFT ? operation.pieces() : List.of()));
-        }));
+        job.findPlan()
+                .ifPresent(plan -> plan.operations().forEach(operation -> {
+                    strip.add(paces.time(
+                            TodayStrip.nominal(job, operation, operation.place().changeoverSeconds(), 0)));
+                    more.add(new BuildRequest.Step(
+                            operation.kind(),
+                            operation.id(),
+                            operation.kind() == StripPlan.Kind.LIFT ? operation.pieces() : List.of()));
+                }));
         List<WorkTime> back = back(job, paces, more);
         Both whole = Both.of(Stream.concat(strip.stream(), back.stream()).toList());
         double soFar = job.facts().clocked().totalMinutes();
@@ -97,18 +92,19 @@ public record FinishForecast(
         return job.facts()
                 .clocked()
                 .opened()
-                .map(opened -> minutes / Math.max(FEWEST_DAYS, Duration.between(opened, now).toHours() / 24.0))
+                .map(opened -> minutes
+                        / Math.max(FEWEST_DAYS, Duration.between(opened, now).toHours() / 24.0))
                 .orElse(0.0);
     }
 
     private static double nominalSoFar(Job job) {
         return job.facts().clocked().minutes().keySet().stream()
-                .mapToDouble(id -> job.engine()
-                        .findJoint(id)
-                        .map(joint -> joint.work().undo().fastenerSeconds())
-                        .or(() -> job.engine().findReady(id).map(ready -> ready.seconds()))
-                        .orElse(0L))
-                .sum()
+                        .mapToDouble(id -> job.engine()
+                                .findJoint(id)
+                                .map(joint -> joint.work().undo().fastenerSeconds())
+                                .or(() -> job.engine().findReady(id).map(ready -> ready.seconds()))
+                                .orElse(0L))
+                        .sum()
                 / 60;
     }
 

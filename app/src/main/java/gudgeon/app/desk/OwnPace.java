@@ -46,7 +46,10 @@ final class OwnPace {
     }
 
     private List<Paces.Timed> timed() {
-        job.facts().findings().troubles().forEach(one -> trouble.add(one.trouble().joint()));
+        job.facts()
+                .findings()
+                .troubles()
+                .forEach(one -> trouble.add(one.trouble().joint()));
         if (!job.facts().built().steps().isEmpty()) {
             new BuildBench(job)
                     .plan()
@@ -87,7 +90,8 @@ final class OwnPace {
         if (said > 0) {
             return OptionalDouble.of(said);
         }
-        Duration took = begun.equals(operation) ? Duration.between(since, entry.stamp().at()) : Duration.ZERO;
+        Duration took =
+                begun.equals(operation) ? Duration.between(since, entry.stamp().at()) : Duration.ZERO;
         return took.compareTo(Duration.ofSeconds(5)) > 0 && took.compareTo(LONGEST) < 0
                 ? OptionalDouble.of(took.toSeconds() / 60.0)
                 : OptionalDouble.empty();
@@ -100,10 +104,12 @@ final class OwnPace {
         }
         engine.findJoint(id)
                 .ifPresent(joint -> record(
-                        StripPlan.Kind.UNDO.name(), joint.work().undo().fastenerSeconds() / 60.0, actual.getAsDouble()));
+                        StripPlan.Kind.UNDO.name(),
+                        joint.work().undo().fastenerSeconds() / 60.0,
+                        actual.getAsDouble()));
         engine.findReady(id)
-                .ifPresent(ready -> record(
-                        StripPlan.Kind.of(ready.kind()).name(), ready.seconds() / 60.0, actual.getAsDouble()));
+                .ifPresent(ready ->
+                        record(StripPlan.Kind.of(ready.kind()).name(), ready.seconds() / 60.0, actual.getAsDouble()));
     }
 
     private void built(String step, OptionalDouble actual) {

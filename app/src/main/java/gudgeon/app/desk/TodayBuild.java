@@ -39,8 +39,7 @@ final class TodayBuild {
     Today plan() {
         Set<String> done = done();
         List<BuildPlan.Operation> operations = doable(done);
-        List<Stand> stands =
-                new BuildStands(job.engine(), bench.plan(), CoveredJoints.of(job)).along(done, operations);
+        List<Stand> stands = new BuildStands(job.engine(), bench.plan(), CoveredJoints.of(job)).along(done, operations);
         List<Today.Work> works = new ArrayList<>();
         List<Step> steps = new ArrayList<>();
         for (int k = 0; k < operations.size(); k++) {

@@ -46,13 +46,7 @@ public record TodayQuestion(
     /** So many minutes, and everything as usual. */
     public static TodayQuestion of(double minutes) {
         return new TodayQuestion(
-                minutes,
-                SessionRequest.USUAL_CHANCE,
-                OptionalDouble.empty(),
-                List.of(),
-                List.of(),
-                List.of(),
-                false);
+                minutes, SessionRequest.USUAL_CHANCE, OptionalDouble.empty(), List.of(), List.of(), List.of(), false);
     }
 
     /** The answer. */
@@ -88,8 +82,7 @@ public record TodayQuestion(
 
     private static Optional<Today.Light> light(Job job, OffsetDateTime now) {
         return Daylight.place(job)
-                .map(place -> new Today.Light(
-                        Daylight.at(now, place.latitude(), place.longitude()), place.outdoors()));
+                .map(place -> new Today.Light(Daylight.at(now, place.latitude(), place.longitude()), place.outdoors()));
     }
 
     /** The time there is before it is dark where it matters. */

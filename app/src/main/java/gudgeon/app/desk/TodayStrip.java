@@ -3,6 +3,7 @@ package gudgeon.app.desk;
 import gudgeon.core.book.RescueLadder;
 import gudgeon.core.engine.Joint;
 import gudgeon.core.engine.UndoTime;
+import gudgeon.core.engine.Zone;
 import gudgeon.core.forecast.Nominal;
 import gudgeon.core.forecast.Paces;
 import gudgeon.core.planning.StripPlan;
@@ -19,10 +20,10 @@ import gudgeon.core.session.StripStands;
 import gudgeon.core.session.Window;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.Predicate;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Today's card while the engine comes apart. */
@@ -46,12 +47,7 @@ final class TodayStrip {
     private final StripWalk start;
     private final Paces paces;
 
-    TodayStrip(
-            Job job,
-            TodayQuestion question,
-            List<String> first,
-            Optional<Today.Light> light,
-            OffsetDateTime now) {
+    TodayStrip(Job job, TodayQuestion question, List<String> first, Optional<Today.Light> light, OffsetDateTime now) {
         this.job = job;
         this.question = question;
         this.light = light;
@@ -107,7 +103,8 @@ final class TodayStrip {
     }
 
     Today plan() {
-        Doable doable = Doable.of(start, plan.operations(), operation -> reason(operation).isPresent());
+        Doable doable = Doable.of(
+                start, plan.operations(), operation -> reason(operation).isPresent());
         List<StripPlan.Operation> operations =
                 doable.steps().stream().map(Doable.Turn::operation).toList();
         List<Stand> stands = new StripStands(job.engine(), CoveredJoints.of(job)).along(start, operations);
@@ -121,7 +118,8 @@ final class TodayStrip {
         List<Today.Work> soaks = soaks(operations.subList(session.steps(), operations.size()), stands.getFirst());
         if (!soaks.isEmpty()) {
             List<Step> more = Stream.concat(
-                            soaks.stream().map(soak -> new Step(soak.id(), soak.nominal(), List.of(), stands.getFirst())),
+                            soaks.stream()
+                                    .map(soak -> new Step(soak.id(), soak.nominal(), List.of(), stands.getFirst())),
                             steps.stream())
                     .toList();
             request = request(stands.getFirst(), more);
@@ -132,9 +130,8 @@ final class TodayStrip {
     }
 
     private SessionRequest request(Stand first, List<Step> steps) {
-        CloseUp closeUp = question.keep().isPresent()
-                ? CloseUp.keeping(question.keep().getAsDouble())
-                : CloseUp.USUAL;
+        CloseUp closeUp =
+                question.keep().isPresent() ? CloseUp.keeping(question.keep().getAsDouble()) : CloseUp.USUAL;
         return new SessionRequest(
                 Math.max(1, question.timeThereIs(light, now)),
                 question.chance(),
@@ -162,14 +159,18 @@ final class TodayStrip {
         return job.engine()
                 .findJoint(operation.id())
                 .map(joint -> joint.freedom().engineState())
-                .or(() -> job.engine().findReady(operation.id()).map(ready -> ready.effect().engineState()))
+                .or(() -> job.engine()
+                        .findReady(operation.id())
+                        .map(ready -> ready.effect().engineState()))
                 .orElse(Joint.EngineState.ANY);
     }
 
     /** What the file says a step takes; the expected seizure apart. */
     static Nominal nominal(Job job, StripPlan.Operation operation, long changeoverSeconds, double waitMinutes) {
         Optional<UndoTime> undo = operation.kind() == StripPlan.Kind.UNDO
-                ? job.engine().findJoint(operation.id()).map(joint -> joint.work().undo())
+                ? job.engine()
+                        .findJoint(operation.id())
+                        .map(joint -> joint.work().undo())
                 : Optional.empty();
         long seconds = undo.map(UndoTime::fastenerSeconds).orElse(operation.seconds());
         return new Nominal(
@@ -184,7 +185,8 @@ final class TodayStrip {
     private List<String> needs(StripPlan.Operation operation) {
         return question.windows().stream()
                 .map(Window::need)
-                .filter(need -> operation.place().tools().contains(need) || way(operation).equals(need))
+                .filter(need -> operation.place().tools().contains(need)
+                        || way(operation).equals(need))
                 .toList();
     }
 
@@ -200,8 +202,7 @@ final class TodayStrip {
             return Optional.of(new Today.LeftOut(operation.id(), Today.LeftOut.Why.TOOL, tools));
         }
         if (question.without().contains(way(operation))) {
-            return Optional.of(
-                    new Today.LeftOut(operation.id(), Today.LeftOut.Why.LIFTING, List.of(way(operation))));
+            return Optional.of(new Today.LeftOut(operation.id(), Today.LeftOut.Why.LIFTING, List.of(way(operation))));
         }
         boolean trouble = job.facts().findings().troubles().stream()
                 .anyMatch(one -> !one.solved() && one.trouble().joint().equals(operation.id()));
@@ -222,21 +223,36 @@ final class TodayStrip {
         if (!stand.isSafe()) {
             return List.of();
         }
-        int most = (int) (question.timeThereIs(light, now) * SOAKING_SHARE / SOAK.minutes());
-        Predicate<StripPlan.Operation> worth = operation -> operation.kind() == StripPlan.Kind.UNDO
-                && chance(operation) >= WORTH_A_SOAK
-                && start.isInReach(operation);
-        return later.stream()
-                .filter(worth)
+        double most = question.timeThereIs(light, now) * SOAKING_SHARE;
+        List<StripPlan.Operation> worth = later.stream()
+                .filter(operation -> operation.kind() == StripPlan.Kind.UNDO
+                        && chance(operation) >= WORTH_A_SOAK
+                        && start.isInReach(operation))
                 .sorted((a, b) -> Double.compare(chance(b), chance(a)))
-                .limit(most)
-                .<Today.Work>map(operation -> new Today.Work.Soak(
+                .toList();
+        List<Today.Work> soaks = new ArrayList<>();
+        Set<String> zones = new HashSet<>(Set.of(job.engine().workplace().startZone()));
+        double spent = 0;
+        for (StripPlan.Operation operation : worth) {
+            String zone = operation.place().zone();
+            double minutes = SOAK.minutes() + (zones.contains(zone) ? 0 : thereAndBack(zone));
+            if (paces.all().median() * (spent + minutes) <= most) {
+                spent += minutes;
+                zones.add(zone);
+                soaks.add(new Today.Work.Soak(
                         operation.id(),
-                        operation.place().zone(),
+                        zone,
                         chance(operation),
                         SOAK.waitMinutes() / 60.0,
-                        Nominal.work("SOAK", SOAK.minutes())))
-                .toList();
+                        Nominal.work("SOAK", minutes)));
+            }
+        }
+        return soaks;
+    }
+
+    private double thereAndBack(String zone) {
+        Zone there = job.engine().zone(zone);
+        return (there.goSeconds() + there.backSeconds()) / 60.0;
     }
 
     private double chance(StripPlan.Operation operation) {

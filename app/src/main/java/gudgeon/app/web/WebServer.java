@@ -44,7 +44,8 @@ public final class WebServer implements AutoCloseable {
     /** Where it listens when nothing else is asked for. */
     public static final int PORT = 8462;
 
-    private static final String SAFE = "What was saved before is safe. This was not saved: see whether the disk is full, then send it again.";
+    private static final String SAFE =
+            "What was saved before is safe. This was not saved: see whether the disk is full, then send it again.";
     private static final Refusal TAKEN = new Refusal(
             409,
             "This form was sent before, as something else. Nothing was changed.",
@@ -125,7 +126,8 @@ public final class WebServer implements AutoCloseable {
         config.startup.startupWatcherEnabled = false;
         config.http.compressionStrategy = CompressionStrategy.GZIP;
         config.http.prefer405over404 = true;
-        config.jetty.multipartConfig.maxInMemoryFileSize(PICTURE_MB, SizeUnit.MB); // nothing of a photo lies on the disk
+        config.jetty.multipartConfig.maxInMemoryFileSize(
+                PICTURE_MB, SizeUnit.MB); // nothing of a photo lies on the disk
         config.router.ignoreTrailingSlashes = true;
     }
 
@@ -134,13 +136,15 @@ public final class WebServer implements AutoCloseable {
         config.routes.exception(HttpResponseException.class, (e, request) -> page.refuse(request, refusal(e)));
         config.routes.exception(IdTaken.class, (e, request) -> page.refuse(request, TAKEN));
         config.routes.exception(
-                StoreFailed.class, (e, request) -> page.refuse(request, new Refusal(500, String.valueOf(e.getMessage()), SAFE)));
+                StoreFailed.class,
+                (e, request) -> page.refuse(request, new Refusal(500, String.valueOf(e.getMessage()), SAFE)));
         config.routes.exception(Exception.class, (e, request) -> page.failed(request, e));
     }
 
     private static Refusal refusal(HttpResponseException e) {
         return switch (e.getStatus()) {
-            case 404 -> Refusal.missing("There is no page here.", "Start from the first page; the menu leads everywhere.");
+            case 404 ->
+                Refusal.missing("There is no page here.", "Start from the first page; the menu leads everywhere.");
             case 405 -> new Refusal(405, "This page cannot be asked that way.", "Follow a link or send a form.");
             case 413 -> new Refusal(413, "That is more than a form may hold.", "Shorten the text, or split it.");
             default -> new Refusal(Math.max(400, e.getStatus()), "The request was not understood.", "");

@@ -100,12 +100,16 @@ class JobCliTest {
 
     @Test
     void aSessionAndAfterAPause() {
-        assertThat(done("job", "new", "wren-160", "--reach", "piston", "--name", "Barn")).contains("Barn");
-        assertThat(done("tell", "place set", "latitude=52.449", "longitude=-1.251", "outdoors=yes")).contains("52.4° north");
+        assertThat(done("job", "new", "wren-160", "--reach", "piston", "--name", "Barn"))
+                .contains("Barn");
+        assertThat(done("tell", "place set", "latitude=52.449", "longitude=-1.251", "outdoors=yes"))
+                .contains("52.4° north");
         assertThat(done("today", "90", "--keep", "17", "--past-dark"))
                 .contains("Stop work by", "Lay out first", "Stop here, and close up", "Until it is together again");
         String json = done("today", "90", "--keep", "17", "--past-dark", "--json");
-        assertThat(json).startsWith("{").contains("\"stops\"", "\"independent\"", "\"together\"", "\"median\" : 1.8", "\"sunset\"");
+        assertThat(json)
+                .startsWith("{")
+                .contains("\"stops\"", "\"independent\"", "\"together\"", "\"median\" : 1.8", "\"sunset\"");
         assertThat(refused("today", "90", "--first", "pistn", "--past-dark")).contains("Maybe piston");
         assertThat(run("today", "2").exit()).isEqualTo(Exit.USAGE);
         assertThat(run("today", "90", "--at-hand", "helper").err()).contains("helper=14:30-16:00");

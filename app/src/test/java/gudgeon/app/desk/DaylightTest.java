@@ -44,10 +44,12 @@ class DaylightTest {
                     Double.parseDouble(row.group(3)),
                     Double.parseDouble(row.group(4)));
             OffsetDateTime is = (row.group(1).equals("sunrise") ? day.rises() : day.sets()).orElseThrow();
-            OffsetDateTime want = OffsetDateTime.of(date, LocalTime.ofSecondOfDay(Long.parseLong(row.group(6))), offset);
+            OffsetDateTime want =
+                    OffsetDateTime.of(date, LocalTime.ofSecondOfDay(Long.parseLong(row.group(6))), offset);
             long off = Math.abs(Duration.between(is, want).toSeconds());
-            assertThat(off).as(line.substring(0, 40) + " is " + is).isLessThanOrEqualTo(
-                    Math.round(Double.parseDouble(row.group(7))) + SLACK_SECONDS);
+            assertThat(off)
+                    .as(line.substring(0, 40) + " is " + is)
+                    .isLessThanOrEqualTo(Math.round(Double.parseDouble(row.group(7))) + SLACK_SECONDS);
         }
         assertThat(rows).isEqualTo(22);
     }
@@ -67,12 +69,15 @@ class DaylightTest {
         OffsetDateTime noon = OffsetDateTime.parse("2026-11-21T12:00:00Z");
         Daylight exact = Daylight.at(noon, 52.449, -1.251);
         Daylight rounded = Daylight.at(noon, 52.4, -1.3);
-        assertThat(Duration.between(exact.sets().orElseThrow(), rounded.sets().orElseThrow()).abs().toSeconds())
+        assertThat(Duration.between(exact.sets().orElseThrow(), rounded.sets().orElseThrow())
+                        .abs()
+                        .toSeconds())
                 .isLessThan(60);
     }
 
     private static List<String> lines() throws IOException {
-        try (InputStream in = Objects.requireNonNull(DaylightTest.class.getResourceAsStream("/daylight/daylight.csv"))) {
+        try (InputStream in =
+                Objects.requireNonNull(DaylightTest.class.getResourceAsStream("/daylight/daylight.csv"))) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList();
         }
     }

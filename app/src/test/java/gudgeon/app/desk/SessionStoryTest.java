@@ -116,9 +116,10 @@ class SessionStoryTest {
         void steps(int count) {
             for (int i = 0; i < count; i++) {
                 StripPlan.Operation next = job.findNext().orElseThrow();
-                say(next.kind() == StripPlan.Kind.LIFT
-                        ? new PartsOff(next.pieces(), "shelf", false, "")
-                        : new StepDone(next.id(), OptionalInt.empty(), "", 0, false));
+                say(
+                        next.kind() == StripPlan.Kind.LIFT
+                                ? new PartsOff(next.pieces(), "shelf", false, "")
+                                : new StepDone(next.id(), OptionalInt.empty(), "", 0, false));
             }
         }
 
@@ -162,20 +163,25 @@ class SessionStoryTest {
 
     @Test
     void whatIsMissingStaysOutAndTheRestGoesOn() {
-        try (Barn barn = new Barn(folder, new OpenJob.Start.Text(ENGINE), "lid", "side-plate", "end-plate", "manifold")) {
+        try (Barn barn =
+                new Barn(folder, new OpenJob.Start.Text(ENGINE), "lid", "side-plate", "end-plate", "manifold")) {
             Today card = barn.today(keeping(300, 17, "key 6 mm"));
             assertThat(card.left()).anySatisfy(out -> {
                 assertThat(out.id()).isEqualTo("end-bolts");
                 assertThat(out.why()).isEqualTo(Today.LeftOut.Why.TOOL);
                 assertThat(out.about()).containsExactly("key 6 mm");
             });
-            assertThat(card.today()).extracting(Today.Work::id).contains("lid-bolts", "side-bolts").doesNotContain("end-bolts");
+            assertThat(card.today())
+                    .extracting(Today.Work::id)
+                    .contains("lid-bolts", "side-bolts")
+                    .doesNotContain("end-bolts");
         }
     }
 
     @Test
     void theStudsMostLikelyToSeizeAreSoakedNotBegun() {
-        try (Barn barn = new Barn(folder, new OpenJob.Start.Text(ENGINE), "lid", "side-plate", "end-plate", "manifold")) {
+        try (Barn barn =
+                new Barn(folder, new OpenJob.Start.Text(ENGINE), "lid", "side-plate", "end-plate", "manifold")) {
             Today card = barn.today(keeping(90, 17));
             assertThat(card.today().getFirst()).isInstanceOfSatisfying(Today.Work.Soak.class, soak -> {
                 assertThat(soak.joint()).isEqualTo("manifold-studs");
@@ -187,7 +193,8 @@ class SessionStoryTest {
 
     @Test
     void atMinute35AStudSnaps() {
-        try (Barn barn = new Barn(folder, new OpenJob.Start.Text(ENGINE), "lid", "side-plate", "end-plate", "manifold")) {
+        try (Barn barn =
+                new Barn(folder, new OpenJob.Start.Text(ENGINE), "lid", "side-plate", "end-plate", "manifold")) {
             barn.clock.pass(Duration.ofMinutes(35));
             barn.say(new TroubleMet("manifold-studs", Fault.Kind.SNAPPED, List.of("2"), ""));
             Today card = barn.today(keeping(55, 17));
@@ -201,7 +208,8 @@ class SessionStoryTest {
 
     @Test
     void whatSomebodyElseWaitsForComesFirst() {
-        try (Barn barn = new Barn(folder, new OpenJob.Start.Text(ENGINE), "lid", "side-plate", "end-plate", "manifold")) {
+        try (Barn barn =
+                new Barn(folder, new OpenJob.Start.Text(ENGINE), "lid", "side-plate", "end-plate", "manifold")) {
             TodayQuestion head = new TodayQuestion(
                     200, 0.8, OptionalDouble.of(17), List.of(), List.of("End plate"), List.of(), false);
             List<String> order = barn.today(head).works().stream()
@@ -217,7 +225,13 @@ class SessionStoryTest {
     void aHelperWhoLeavesBoundsTheSession() {
         try (Barn barn = new Barn(folder, new OpenJob.Start.Text(ENGINE), "end-plate")) {
             TodayQuestion question = new TodayQuestion(
-                    200, 0.8, OptionalDouble.of(17), List.of(), List.of(), List.of(new Window("key 6 mm", 0, 5)), false);
+                    200,
+                    0.8,
+                    OptionalDouble.of(17),
+                    List.of(),
+                    List.of(),
+                    List.of(new Window("key 6 mm", 0, 5)),
+                    false);
             Today card = barn.today(question);
             assertThat(card.plan().ended()).isEqualTo(SessionPlan.Ended.NOT_AT_HAND);
             assertThat(card.plan().about()).containsExactly("key 6 mm");
@@ -233,8 +247,8 @@ class SessionStoryTest {
             // 10 October, 52 north on the meridian: the sun sets about 17:19 (tables: 17:15 to 17:22)
             assertThat(card.endsWithTheLight()).isTrue();
             assertThat(card.request().minutes()).isBetween(45.0, 52.0);
-            Today late = barn.today(new TodayQuestion(
-                    240, 0.8, OptionalDouble.empty(), List.of(), List.of(), List.of(), true));
+            Today late = barn.today(
+                    new TodayQuestion(240, 0.8, OptionalDouble.empty(), List.of(), List.of(), List.of(), true));
             assertThat(late.request().minutes()).isEqualTo(240);
         }
     }
@@ -242,19 +256,23 @@ class SessionStoryTest {
     @Test
     void thePaceOfTheBookReplacesTheUsualOne() {
         try (Barn barn = new Barn(folder, new OpenJob.Start.Shipped("wren-160"), "piston")) {
-            assertThat(FinishForecast.of(barn.job, barn.workshop.now()).pace().median()).isCloseTo(1.8, within(1e-9));
+            assertThat(FinishForecast.of(barn.job, barn.workshop.now()).pace().median())
+                    .isCloseTo(1.8, within(1e-9));
             for (int i = 0; i < 12; i++) {
                 StripPlan.Operation next = barn.job.findNext().orElseThrow();
                 double nominal = TodayStrip.nominal(barn.job, next, 0, 0).minutes();
-                barn.say(next.kind() == StripPlan.Kind.LIFT
-                        ? new PartsOff(next.pieces(), "shelf", false, "")
-                        : new StepDone(next.id(), OptionalInt.empty(), "", nominal, false));
+                barn.say(
+                        next.kind() == StripPlan.Kind.LIFT
+                                ? new PartsOff(next.pieces(), "shelf", false, "")
+                                : new StepDone(next.id(), OptionalInt.empty(), "", nominal, false));
             }
             FinishForecast forecast = FinishForecast.of(barn.job, barn.workshop.now());
             assertThat(forecast.pace().timed()).isGreaterThan(5);
             assertThat(forecast.pace().median()).isBetween(1.0, 1.35);
-            assertThat(forecast.whole().independent().p10()).isLessThan(forecast.whole().independent().p90());
-            assertThat(forecast.whole().independent().p50()).isGreaterThan(forecast.strip().independent().p50());
+            assertThat(forecast.whole().independent().p10())
+                    .isLessThan(forecast.whole().independent().p90());
+            assertThat(forecast.whole().independent().p50())
+                    .isGreaterThan(forecast.strip().independent().p50());
             assertThat(forecast.dates()).isPresent();
         }
     }
@@ -266,12 +284,14 @@ class SessionStoryTest {
             barn.steps(10);
             barn.say(Say.that(new Fluid.Oiled("barrel", "engine oil")));
             String begun = barn.job.findNext().orElseThrow().id();
-            if (barn.job.engine().findJoint(begun).isPresent() || barn.job.engine().findReady(begun).isPresent()) {
+            if (barn.job.engine().findJoint(begun).isPresent()
+                    || barn.job.engine().findReady(begun).isPresent()) {
                 barn.say(Say.that(new Strip.OperationStarted(begun)));
             }
             List<String> lastThree = barn.job.state().history().stream()
                     .map(told -> told.entry())
-                    .filter(entry -> entry.body() instanceof Strip.OperationDone || entry.body() instanceof Strip.Removed)
+                    .filter(entry ->
+                            entry.body() instanceof Strip.OperationDone || entry.body() instanceof Strip.Removed)
                     .map(entry -> entry.id().toString())
                     .toList()
                     .reversed()
@@ -285,11 +305,16 @@ class SessionStoryTest {
             ComingBack back = ComingBack.to(barn.job, now);
             assertThat(back.left().days()).isEqualTo(41);
             assertThat(back.left().sessionOpen()).isTrue();
-            assertThat(back.left().midStep()).isEqualTo(
-                    barn.job.facts().clocked().session().orElseThrow().operation());
-            assertThat(back.since()).anySatisfy(entry -> assertThat(entry.body()).isInstanceOf(Keeping.BagOpened.class));
-            assertThat(back.since()).anySatisfy(entry -> assertThat(entry.body()).isInstanceOf(Keeping.Received.class));
-            assertThat(back.lookAgain()).extracting(entry -> entry.id().toString()).containsExactlyElementsOf(lastThree);
+            assertThat(back.left().midStep())
+                    .isEqualTo(
+                            barn.job.facts().clocked().session().orElseThrow().operation());
+            assertThat(back.since())
+                    .anySatisfy(entry -> assertThat(entry.body()).isInstanceOf(Keeping.BagOpened.class));
+            assertThat(back.since())
+                    .anySatisfy(entry -> assertThat(entry.body()).isInstanceOf(Keeping.Received.class));
+            assertThat(back.lookAgain())
+                    .extracting(entry -> entry.id().toString())
+                    .containsExactlyElementsOf(lastThree);
             assertThat(back.bare()).anySatisfy(surface -> {
                 assertThat(surface.surface()).isEqualTo("barrel");
                 assertThat(surface.days()).isEqualTo(41);

@@ -34,11 +34,18 @@ class TodayPagesTest {
         Visitor.Page card = visitor.get(job + "/today?minutes=90&keep=17");
         assertThat(card.status()).isEqualTo(200);
         assertThat(card.text())
-                .contains("Stop work by", "Closed up by", "Lay out first", "Stop here, and close up", "Alone?", "usual pace");
+                .contains(
+                        "Stop work by",
+                        "Closed up by",
+                        "Lay out first",
+                        "Stop here, and close up",
+                        "Alone?",
+                        "usual pace");
         Visitor.Page shorter = visitor.get(job + "/today?minutes=30&keep=17");
         assertThat(steps(shorter)).isLessThan(steps(card));
         assertThat(visitor.get(job + "/today?minutes=two").status()).isEqualTo(422);
-        assertThat(visitor.get(job + "/today?minutes=90&helper-from=25:00").text()).contains("Write the time as 14:30");
+        assertThat(visitor.get(job + "/today?minutes=90&helper-from=25:00").text())
+                .contains("Write the time as 14:30");
         Visitor.Page unknown = visitor.get(job + "/today?minutes=90&first=pistn");
         assertThat(unknown.status()).isEqualTo(422);
         assertThat(unknown.text()).contains("No part is called pistn", "Maybe piston");
@@ -52,11 +59,12 @@ class TodayPagesTest {
     void aToolThatIsNotHereLeavesItsStepsOut() throws Exception {
         String job = visitor.open("No tool", "wren-160", "piston");
         Visitor.Page card = visitor.get(job + "/today?minutes=120");
-        java.util.regex.Matcher tool = java.util.regex.Pattern.compile("name=\"without\" value=\"([^\"]+)\"").matcher(card.body());
+        java.util.regex.Matcher tool = java.util.regex.Pattern.compile("name=\"without\" value=\"([^\"]+)\"")
+                .matcher(card.body());
         assertThat(tool.find()).isTrue();
         String name = tool.group(1).replace("&#34;", "\"").replace("&amp;", "&");
-        Visitor.Page without = visitor.get(
-                job + "/today?minutes=120&without=" + java.net.URLEncoder.encode(name, java.nio.charset.StandardCharsets.UTF_8));
+        Visitor.Page without = visitor.get(job + "/today?minutes=120&without="
+                + java.net.URLEncoder.encode(name, java.nio.charset.StandardCharsets.UTF_8));
         assertThat(without.text()).contains("Not today", name + " is not here", "not here today");
     }
 

@@ -20,7 +20,7 @@ import java.util.Optional;
 public final class BackView {
     private final Job job;
     private final ComingBack back;
-    private final FinishForecast forecast;
+    private final Optional<FinishForecast> forecast;
     private final Form form;
     private final JobDesk desk;
     private final SaidView said;
@@ -28,7 +28,7 @@ public final class BackView {
     private final SessionWords words;
     private final EntryWords entries;
 
-    BackView(Job job, ComingBack back, FinishForecast forecast, Form form, JobDesk desk, SaidView said) {
+    BackView(Job job, ComingBack back, Optional<FinishForecast> forecast, Form form, JobDesk desk, SaidView said) {
         this.job = job;
         this.back = back;
         this.forecast = forecast;
@@ -165,6 +165,6 @@ public final class BackView {
     }
 
     public Optional<BandView> whole() {
-        return forecast.whole().independent().mean() > 0 ? Optional.of(new BandView(forecast)) : Optional.empty();
+        return forecast.filter(one -> one.whole().independent().mean() > 0).map(BandView::new);
     }
 }

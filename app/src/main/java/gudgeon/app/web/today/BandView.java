@@ -33,7 +33,8 @@ public final class BandView {
 
     private Bar bar(String name, Bands bands) {
         double end = Math.max(
-                        forecast.whole().independent().p90(), forecast.whole().together().p90())
+                        forecast.whole().independent().p90(),
+                        forecast.whole().together().p90())
                 * 1.05;
         return new Bar(
                 name,

@@ -54,14 +54,29 @@ public final class PrepareView {
     /** All groups that have something in them. */
     public List<Group> groups() {
         List<Group> groups = new ArrayList<>();
+        if (ready.steps() == 0) {
+            return groups;
+        }
         add(groups, "Before anything", "", first());
-        add(groups, "Buy", "Neither here nor ordered.", ready.buy().stream().map(this::piece).toList());
+        add(
+                groups,
+                "Buy",
+                "Neither here nor ordered.",
+                ready.buy().stream().map(this::piece).toList());
         add(groups, "On its way", "Ordered and not here.", ready.waiting());
         add(groups, "Have, borrow or hire", "Tools that not every box has.", ready.special());
         add(groups, "Lay out", "", ready.usual());
         add(groups, "Who helps", "", ready.helpers().stream().map(this::lift).toList());
-        add(groups, "Cans and pans", "", ready.catching().stream().map(this::can).toList());
-        add(groups, "Soak days before", "Penetrating oil, each evening; they are likely to be seized.", any(ready.soak()));
+        add(
+                groups,
+                "Cans and pans",
+                "",
+                ready.catching().stream().map(this::can).toList());
+        add(
+                groups,
+                "Soak days before",
+                "Penetrating oil, each evening; they are likely to be seized.",
+                any(ready.soak()));
         add(groups, "On a warm engine, so first", "", any(ready.warm()));
         return groups;
     }

@@ -85,7 +85,9 @@ record SessionForm(Form form, TodayQuestion question) {
             form.refuse(
                     "first",
                     "No part is called " + name.word() + "."
-                            + (name.near().isEmpty() ? "" : " Maybe " + name.near().getFirst() + "?"));
+                            + (name.near().isEmpty()
+                                    ? ""
+                                    : " Maybe " + name.near().getFirst() + "?"));
         }
     }
 }

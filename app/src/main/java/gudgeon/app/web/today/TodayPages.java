@@ -24,6 +24,7 @@ import gudgeon.core.book.Setup;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
@@ -36,7 +37,8 @@ public final class TodayPages implements AutoCloseable {
 
     private final JobDesk desk;
     private final Pages pages;
-    private final Workroom<Asked, Card> cards = new Workroom<>(2, Duration.ofSeconds(4));
+    private final Workroom<Asked, TodayQuestion.Reply> cards = new Workroom<>(2, Duration.ofSeconds(6));
+    private final Workroom<Standing, FinishForecast> forecasts = new Workroom<>(1, Duration.ofSeconds(2));
 
     public TodayPages(JobDesk desk, Pages pages) {
         this.desk = desk;
@@ -46,8 +48,8 @@ public final class TodayPages implements AutoCloseable {
     /** What was asked at one place of a book, to the minute. */
     private record Asked(String job, long seq, TodayQuestion question, OffsetDateTime now) {}
 
-    /** What was worked out. */
-    private record Card(TodayQuestion.Reply reply, FinishForecast forecast) {}
+    /** A job at one place of its book, on one day. */
+    private record Standing(String job, long seq, LocalDate day) {}
 
     /** Puts the pages under their paths. */
     public void route(RoutesConfig routes) {
@@ -61,23 +63,23 @@ public final class TodayPages implements AutoCloseable {
     private void today(Context request) {
         Job job = desk.job(request);
         SessionForm asked = SessionForm.of(request, now());
-        Optional<Card> card = asked.form().sound() ? card(job, asked.question()) : Optional.empty();
+        Optional<TodayQuestion.Reply> card = asked.form().sound() ? card(job, asked.question()) : Optional.empty();
         if (desk.line(job).isEmpty() || (asked.form().sound() && card.isEmpty())) {
             desk.showWorking(request, pages, job);
             return;
         }
         if (card.isPresent()) {
-            asked.refuse(card.get().reply());
+            asked.refuse(card.get());
         }
         show(request, job, asked, card);
     }
 
-    private void show(Context request, Job job, SessionForm asked, Optional<Card> card) {
+    private void show(Context request, Job job, SessionForm asked, Optional<TodayQuestion.Reply> card) {
         TodayView view = new TodayView(
                 job,
                 asked,
-                card.map(Card::reply),
-                card.map(Card::forecast),
+                card,
+                card.flatMap(reply -> forecast(job)),
                 desk.newEntry(),
                 SaidView.of(job, desk.said(request)));
         Sheet sheet = desk.sheet(job, "Today's card", JobLine.stage(job.stage()));
@@ -88,11 +90,16 @@ public final class TodayPages implements AutoCloseable {
         }
     }
 
-    private Optional<Card> card(Job job, TodayQuestion question) {
+    private Optional<TodayQuestion.Reply> card(Job job, TodayQuestion question) {
         OffsetDateTime now = now();
-        return cards.ask(
-                new Asked(job.id(), job.state().lastSeq(), question, now),
-                () -> new Card(question.ask(job, now), FinishForecast.of(job, now)));
+        return cards.ask(new Asked(job.id(), job.state().lastSeq(), question, now), () -> question.ask(job, now));
+    }
+
+    /** What is left until it is together; empty while it is being worked out, which no page waits long for. */
+    private Optional<FinishForecast> forecast(Job job) {
+        OffsetDateTime now = now();
+        return forecasts.ask(
+                new Standing(job.id(), job.state().lastSeq(), now.toLocalDate()), () -> FinishForecast.of(job, now));
     }
 
     private OffsetDateTime now() {
@@ -102,16 +109,17 @@ public final class TodayPages implements AutoCloseable {
     private void prepare(Context request) {
         Job job = desk.job(request);
         SessionForm asked = SessionForm.of(request, now());
-        TodayQuestion ahead = TodayQuestion.of(
-                Math.min(TodayQuestion.LONGEST, SESSIONS_AHEAD * asked.question().minutes()));
-        Optional<Card> card = card(job, ahead);
+        TodayQuestion ahead = TodayQuestion.of(Math.min(
+                TodayQuestion.LONGEST, SESSIONS_AHEAD * asked.question().minutes()));
+        Optional<TodayQuestion.Reply> card = card(job, ahead);
         if (desk.line(job).isEmpty() || card.isEmpty()) {
             desk.showWorking(request, pages, job);
             return;
         }
-        List<Today.Work> works =
-                card.get().reply() instanceof TodayQuestion.Reply.Planned planned ? planned.today().works() : List.of();
-        int steps = card.get().reply() instanceof TodayQuestion.Reply.Planned planned
+        List<Today.Work> works = card.get() instanceof TodayQuestion.Reply.Planned planned
+                ? planned.today().works()
+                : List.of();
+        int steps = card.get() instanceof TodayQuestion.Reply.Planned planned
                 ? Math.max(1, planned.today().plan().steps())
                 : 0;
         Preparing ready = Preparing.of(job, works.subList(0, Math.min(works.size(), steps)));
@@ -129,7 +137,7 @@ public final class TodayPages implements AutoCloseable {
         }
         OffsetDateTime now = now();
         BackView view = new BackView(
-                job, ComingBack.to(job, now), FinishForecast.of(job, now), form, desk, SaidView.of(job, desk.said(request)));
+                job, ComingBack.to(job, now), forecast(job), form, desk, SaidView.of(job, desk.said(request)));
         Sheet sheet = desk.sheet(job, "Coming back", JobLine.stage(job.stage()));
         if (form.sound()) {
             pages.show(request, "today/back.jte", sheet, view);
@@ -169,7 +177,11 @@ public final class TodayPages implements AutoCloseable {
             Pages.goTo(request, JobPaths.job(job) + "/today?said=" + form.entry());
             return;
         }
-        show(request, job, new SessionForm(form.with("minutes", SessionForm.USUAL), TodayQuestion.of(90)), Optional.empty());
+        show(
+                request,
+                job,
+                new SessionForm(form.with("minutes", SessionForm.USUAL), TodayQuestion.of(90)),
+                Optional.empty());
     }
 
     private static double missing(Form form, String field) {
@@ -180,5 +192,6 @@ public final class TodayPages implements AutoCloseable {
     @Override
     public void close() {
         cards.close();
+        forecasts.close();
     }
 }

@@ -17,7 +17,6 @@ import gudgeon.app.web.jobs.JobPaths;
 import gudgeon.app.web.jobs.SaidView;
 import gudgeon.app.web.page.Form;
 import gudgeon.core.session.SessionPlan;
-import gudgeon.core.session.Stand;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -96,8 +95,8 @@ public final class TodayView {
     }
 
     private Optional<Today> card() {
-        return reply.flatMap(
-                one -> one instanceof TodayQuestion.Reply.Planned planned ? Optional.of(planned.today()) : Optional.empty());
+        return reply.flatMap(one ->
+                one instanceof TodayQuestion.Reply.Planned planned ? Optional.of(planned.today()) : Optional.empty());
     }
 
     private Today today() {
@@ -151,8 +150,8 @@ public final class TodayView {
     }
 
     public String cautious() {
-        return SessionWords.minutes(Math.max(
-                stop().independent().p80(), stop().together().p80()));
+        return SessionWords.minutes(
+                Math.max(stop().independent().p80(), stop().together().p80()));
     }
 
     /** 10 to 90 %, delays independent and going together. */
@@ -188,7 +187,8 @@ public final class TodayView {
     public String bolder() {
         return today().plan()
                 .bolder(today().question().chance())
-                .map(stop -> "If you feel lucky: as far as step " + stop.steps() + " by one of the two forecasts alone ("
+                .map(stop -> "If you feel lucky: as far as step " + stop.steps()
+                        + " by one of the two forecasts alone ("
                         + SessionWords.chance(Math.min(
                                 stop.independent().within(), stop.together().within()))
                         + " by the other).")
@@ -214,7 +214,7 @@ public final class TodayView {
     }
 
     public boolean outdoors() {
-        return today().light().map(Today.Light::outdoors).orElse(false);
+        return card().flatMap(Today::light).map(Today.Light::outdoors).orElse(false);
     }
 
     public boolean placed() {
@@ -259,7 +259,8 @@ public final class TodayView {
             case Today.Work.Fit one -> one.operation().needs().cautions();
             case Today.Work.Soak one -> List.of();
         };
-        List<String> parts = work instanceof Today.Work.Undo one ? one.operation().pieces() : List.of();
+        List<String> parts =
+                work instanceof Today.Work.Undo one ? one.operation().pieces() : List.of();
         ToldCautions.Told now = told.at(number, ids, parts);
         List<Caution> full = new ArrayList<>(now.dangers());
         full.addAll(now.cautions());
@@ -271,8 +272,9 @@ public final class TodayView {
                         .toList(),
                 instruction(job, work),
                 String.join(", ", work.tools()),
-                SessionWords.minutes(today().request().paces().time(work.nominal()).median()
-                        + work.nominal().waitMinutes()));
+                SessionWords.minutes(
+                        today().request().paces().time(work.nominal()).median()
+                                + work.nominal().waitMinutes()));
     }
 
     /** One line for a step. */
@@ -329,14 +331,5 @@ public final class TodayView {
     /** The bands of all that is left. */
     public Optional<BandView> whole() {
         return forecast.filter(one -> one.whole().independent().mean() > 0).map(BandView::new);
-    }
-
-    /** What stands in the way of leaving at the stop; for tests of the page never anything. */
-    public List<String> unsafeAtTheStop() {
-        return stop().stand().unsafe().stream().map(words::unsafe).toList();
-    }
-
-    Stand stand() {
-        return stop().stand();
     }
 }
