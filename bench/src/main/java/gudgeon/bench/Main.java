@@ -13,7 +13,8 @@ import picocli.CommandLine.Option;
             EnginesCommand.class,
             GeneratedCommand.class,
             PeersCommand.class,
-            SelectiveCommand.class
+            SelectiveCommand.class,
+            WhileOpenCommand.class
         },
         mixinStandardHelpOptions = true)
 public final class Main {

@@ -138,7 +138,11 @@ final class BuildNet {
 
     /** Whether a ready operation that was done has something to take back. */
     boolean isTakenBack(int action) {
-        Ready ready = Steps.ready(model, action);
+        return isTakenBack(Steps.ready(model, action));
+    }
+
+    /** Whether a ready operation has something to take back. */
+    static boolean isTakenBack(Ready ready) {
         return switch (ready.kind()) {
             case SUPPORT, STRAP, PIN, HOLDING_TOOL -> true;
             case RECORD, MAKE_SAFE -> !ready.effect().restore().isEmpty();

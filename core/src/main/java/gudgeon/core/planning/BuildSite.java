@@ -14,10 +14,10 @@ import java.util.List;
 /** Where a build stands: steps done, what is open and away, the clock, where the person is and with what in hand. */
 final class BuildSite {
     /** Typical times of steps that the engine file gives none for (common practice, typical). */
-    private static final long SEAL_SECONDS = 120;
+    static final long SEAL_SECONDS = 120;
 
-    private static final long FILL_SECONDS = 300;
-    private static final long BLEED_SECONDS = 600;
+    static final long FILL_SECONDS = 300;
+    static final long BLEED_SECONDS = 600;
 
     /** What a step costs where the person stands now. */
     record Start(String zone, List<String> tools, long idle, long changeover) {}

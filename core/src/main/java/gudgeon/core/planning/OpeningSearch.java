@@ -40,15 +40,21 @@ final class OpeningSearch {
         useful.and(permitted);
         BitSet plan = thin(useful, goal);
         BitSet forced = forced(useful, plan, goal);
-        List<BitSet> landmarks = new ArrayList<>();
-        for (int a = forced.nextSetBit(0); a >= 0; a = forced.nextSetBit(a + 1)) {
-            landmarks.add(single(a));
-        }
-        return Optional.of(complete(useful, forced, plan, landmarks, goal));
+        return Optional.of(complete(useful, forced, plan, List.of(), goal));
     }
 
-    private Found complete(BitSet useful, BitSet forced, BitSet plan, List<BitSet> landmarks, Goal goal) {
-        List<BitSet> clauses = new ArrayList<>();
+    /**
+     * The cheapest set, when something of it is known.
+     *
+     * @param useful everything that can be done at all
+     * @param forced what no plan does without
+     * @param plan a set that reaches the goal
+     * @param known further landmarks of this goal, without anything forced
+     */
+    Found complete(BitSet useful, BitSet forced, BitSet plan, List<BitSet> known, Goal goal) {
+        List<BitSet> landmarks = new ArrayList<>();
+        forced.stream().forEach(a -> landmarks.add(single(a)));
+        List<BitSet> clauses = new ArrayList<>(known);
         BitSet best = plan;
         while (true) {
             BitSet chosen = HittingSet.cheapest(clauses, cost);
@@ -60,6 +66,11 @@ final class OpeningSearch {
             // several landmarks a round: the cheapest member of each new one is taken until the goal is reached, or until
             // that way is dearer than the best plan known
             State state = reach.sweep(chosen);
+            if (goal.reached(state)) {
+                BitSet cheapest = withoutIdle(chosen, goal);
+                landmarks.addAll(clauses);
+                return new Found(cheapest, total(cheapest), landmarks);
+            }
             BitSet allowed = chosen;
             while (!goal.reached(state) && total(allowed) < total(best)) {
                 BitSet landmark = landmark(state, allowed, useful, goal);
@@ -71,6 +82,18 @@ final class OpeningSearch {
                 best = thin(allowed, goal);
             }
         }
+    }
+
+    /** Nothing that costs something can be left out of a cheapest set; what costs nothing may be idle. */
+    private BitSet withoutIdle(BitSet cheapest, Goal goal) {
+        BitSet kept = (BitSet) cheapest.clone();
+        for (int a = cheapest.nextSetBit(0); a >= 0; a = cheapest.nextSetBit(a + 1)) {
+            if (cost[a] == 0) {
+                kept.clear(a);
+                kept.set(a, !reach.reaches(kept, goal));
+            }
+        }
+        return kept;
     }
 
     /** The members of a plan without which nothing that is permitted reaches the goal. */

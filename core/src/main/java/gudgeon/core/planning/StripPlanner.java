@@ -7,7 +7,6 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 
 /**
  * Plans how to reach a target: question 1 and question 2 of docs/planning.md. Pure and deterministic: the same engine and
@@ -23,31 +22,12 @@ public final class StripPlanner {
     private final BitSet permitted;
     private final long[] cost;
 
-    private StripPlanner(Engine engine, StripRequest request) {
-        model = new Model(engine);
-        this.request = request;
-        BitSet start = new BitSet();
-        request.undone().forEach(id -> start.set(model.action(id)));
-        request.done().forEach(id -> start.set(model.action(id)));
-        request.underway().ifPresent(underway -> moveAway(underway, start));
-        long limit = Model.heaviest(request.means().ways());
-        reach = new Reach(model, new Lifting(model, limit, false), start);
-        permitted = permitted(start);
-        cost = new long[model.actions];
-        for (int a = 0; a < model.actions; a++) {
-            cost[a] = cost(a);
-        }
-    }
-
-    private void moveAway(StripRequest.Underway underway, BitSet start) {
-        State state = new State(model, start);
-        state.refresh();
-        for (String id : underway.away()) {
-            int part = model.part(id);
-            if (state.piece[part] != state.piece[model.base]) {
-                IntStream.of(state.partsOfPiece(state.piece[part])).forEach(model.away::set);
-            }
-        }
+    private StripPlanner(Standing standing) {
+        model = standing.model();
+        request = standing.request();
+        reach = standing.reach();
+        permitted = standing.permitted();
+        cost = standing.cost();
     }
 
     /**
@@ -56,7 +36,7 @@ public final class StripPlanner {
      * @throws IllegalArgumentException when the request names something the engine does not have
      */
     public static StripAnswer plan(Engine engine, StripRequest request) {
-        return new StripPlanner(engine, request).plan();
+        return new StripPlanner(Standing.of(engine, request)).plan();
     }
 
     private StripAnswer plan() {
@@ -155,33 +135,6 @@ public final class StripPlanner {
 
     private List<String> partIds(BitSet parts) {
         return parts.stream().mapToObj(model::partId).toList();
-    }
-
-    private BitSet permitted(BitSet start) {
-        BitSet result = new BitSet();
-        for (int a = 0; a < model.actions; a++) {
-            result.set(a, !model.licensed[a] && !start.get(a));
-        }
-        for (String id : request.willNotCome()) {
-            int a = model.action(id);
-            if (a >= model.joints) {
-                throw new IllegalArgumentException("no joint is called " + id);
-            }
-            if (model.engine.joints().get(a).work().cut().isEmpty()) {
-                result.clear(a);
-            }
-        }
-        return result;
-    }
-
-    private long cost(int action) {
-        long seconds = Steps.seconds(model, request, action);
-        double worth = request.means().worthPerHour();
-        if (worth <= 0) {
-            return seconds;
-        }
-        double money = value(Steps.spends(model, request, action)).orElse(0);
-        return seconds + Math.round(money / worth * 3600);
     }
 
     /** The value of what is destroyed where prices are known; empty when none is. */
