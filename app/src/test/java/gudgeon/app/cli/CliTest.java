@@ -251,4 +251,15 @@ class CliTest {
         assertThat(typed.exit()).isEqualTo(Exit.FAILED);
         assertThat(typed.err()).contains("cannot write", folder.toString()).doesNotContain("\tat ");
     }
+
+    /** The barrel sits under the head: with the head off it costs its own work only; from a whole engine the head again. */
+    @Test
+    void whileTheHeadIsOffTheBarrelIsCheap() {
+        Typed typed = Typed.line("strip wren-160 --reach head --while-open");
+        assertThat(typed.exit()).isEqualTo(Exit.DONE);
+        assertThat(typed.out()).containsPattern("Barrel\\R +now \\d+ min; later at least 2 h");
+        assertThat(typed.out()).contains("Off anyway", "The plan another way", "Instead of ");
+        Typed json = Typed.line("strip wren-160 --reach head --while-open --json");
+        assertThat(json.out()).contains("\"saves_at_least\"", "\"alternatives\"", "\"no_way_round\"");
+    }
 }

@@ -2,6 +2,7 @@ package gudgeon.app.web.strip;
 
 import gudgeon.app.desk.EngineShelf;
 import gudgeon.app.desk.StripQuestion.Reply;
+import gudgeon.app.desk.WhileOpenQuestion;
 import gudgeon.app.document.EngineDrawing;
 import gudgeon.app.web.engines.EnginePages;
 import gudgeon.app.web.engines.EnginePaths;
@@ -9,6 +10,8 @@ import gudgeon.app.web.page.Pages;
 import gudgeon.app.web.page.Sheet;
 import gudgeon.app.web.page.Workroom;
 import gudgeon.core.engine.Engine;
+import gudgeon.core.planning.OtherWays;
+import gudgeon.core.planning.WhileOpen;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Duration;
@@ -25,6 +28,9 @@ public final class StripPages implements AutoCloseable {
     private final Workroom<Asked, Reply> plans = new Workroom<>(2, Duration.ofSeconds(4));
     private final Workroom<Drawn, String> drawings = new Workroom<>(1, Duration.ofSeconds(4));
 
+    private final Workroom<Asked, WhileOpen> open = new Workroom<>(1, Duration.ofSeconds(4));
+    private final Workroom<Asked, OtherWays> otherWays = new Workroom<>(1, Duration.ofSeconds(4));
+
     private record Drawn(Asked asked, int width) {}
 
     public StripPages(EngineShelf shelf, Pages pages) {
@@ -36,6 +42,7 @@ public final class StripPages implements AutoCloseable {
     public void route(RoutesConfig routes) {
         routes.get("/engines/{engine}/strip", this::strip);
         routes.get("/engines/{engine}/strip/drawing", this::drawing);
+        routes.get("/engines/{engine}/strip/while-open", this::whileOpen);
     }
 
     private void strip(Context request) {
@@ -53,6 +60,26 @@ public final class StripPages implements AutoCloseable {
 
     private Optional<Reply> plan(Engine engine, Asked asked) {
         return plans.ask(asked, () -> asked.question(engine).ask());
+    }
+
+    private void whileOpen(Context request) {
+        Engine engine = EnginePages.engine(shelf, request);
+        Asked asked = Asked.of(request, engine);
+        Optional<Reply> reply = asked.goal().isEmpty() ? Optional.empty() : plan(engine, asked);
+        Optional<WhileOpenQuestion> question = reply.flatMap(answer -> answer instanceof Reply.Planned planned
+                ? Optional.of(WhileOpenQuestion.of(planned))
+                : Optional.empty());
+        Optional<WhileOpen> parts = question.flatMap(one -> open.ask(asked, () -> one.ask().parts()));
+        Optional<OtherWays> ways = question.flatMap(one -> otherWays.ask(asked, one::otherWays));
+        boolean waiting = !asked.goal().isEmpty()
+                && (reply.isEmpty() || question.isPresent() && (parts.isEmpty() || ways.isEmpty()));
+        WhileOpenView view = new WhileOpenView(
+                engine, asked, waiting, waiting ? Optional.empty() : parts, waiting ? Optional.empty() : ways);
+        pages.show(
+                request,
+                "strip/while-open.jte",
+                EnginePages.sheet(engine, "While it is open", "Strip, what if").at(Sheet.Stage.NONE),
+                view);
     }
 
     private void drawing(Context request) {
@@ -82,5 +109,7 @@ public final class StripPages implements AutoCloseable {
     public void close() {
         plans.close();
         drawings.close();
+        open.close();
+        otherWays.close();
     }
 }

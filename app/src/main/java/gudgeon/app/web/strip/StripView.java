@@ -77,6 +77,10 @@ public final class StripView {
         return asked.href().replaceFirst("/strip", "/strip/drawing");
     }
 
+    public String whileOpen() {
+        return asked.href().replaceFirst("/strip", "/strip/while-open");
+    }
+
     public List<Chosen> goals() {
         List<Chosen> goals = new ArrayList<>();
         StripQuestion.Goal goal = asked.goal();
