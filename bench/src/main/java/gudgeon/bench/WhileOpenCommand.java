@@ -115,9 +115,12 @@ final class WhileOpenCommand implements Callable<Integer> {
         row.put("parts", engine.parts().size() - 1);
         row.put("off_already", count(answer, EveryPart.Reach.Off.class));
         row.put("planned", count(answer, EveryPart.Reach.By.class));
-        row.put("with_an_order", answer.reaches().stream()
-                .filter(r -> r instanceof EveryPart.Reach.By by && by.trip().strip().foundSeconds().isPresent())
-                .count());
+        row.put(
+                "with_an_order",
+                answer.reaches().stream()
+                        .filter(r -> r instanceof EveryPart.Reach.By by
+                                && by.trip().strip().foundSeconds().isPresent())
+                        .count());
         row.put("blocked", count(answer, EveryPart.Reach.Never.class));
         row.put("milliseconds", Math.round(10000 * times[times.length / 2]) / 10.0);
         row.put("first_milliseconds", Math.round(10000 * first) / 10.0);
@@ -142,13 +145,16 @@ final class WhileOpenCommand implements Callable<Integer> {
             if (part.id().equals(engine.workplace().base())) {
                 continue;
             }
-            StripAnswer alone = StripPlanner.plan(engine, new StripRequest(
-                    StripRequest.Target.off(part.id()),
-                    from.undone(),
-                    from.done(),
-                    from.willNotCome(),
-                    new StripRequest.Means(from.means().ways(), from.means().worthPerHour(), 5000),
-                    from.underway()));
+            StripAnswer alone = StripPlanner.plan(
+                    engine,
+                    new StripRequest(
+                            StripRequest.Target.off(part.id()),
+                            from.undone(),
+                            from.done(),
+                            from.willNotCome(),
+                            new StripRequest.Means(
+                                    from.means().ways(), from.means().worthPerHour(), 5000),
+                            from.underway()));
             EveryPart.Reach reach = answer.reach(part.id());
             if (alone instanceof StripPlan plan && reach instanceof EveryPart.Reach.By by) {
                 Trip trip = by.trip();
@@ -157,7 +163,8 @@ final class WhileOpenCommand implements Callable<Integer> {
                 different += equal ? 0 : 1;
                 if (from.underway().isEmpty()) {
                     double building = Cpu.threadSeconds();
-                    BuildPlan back = BuildPlanner.plan(engine, plan, BuildRequest.after(plan, from.means().ways()));
+                    BuildPlan back = BuildPlanner.plan(
+                            engine, plan, BuildRequest.after(plan, from.means().ways()));
                     buildTime += Cpu.threadSeconds() - building;
                     build += (double) trip.build().atLeastSeconds()
                             / (back.totals().workSeconds() + back.totals().changeoverSeconds());

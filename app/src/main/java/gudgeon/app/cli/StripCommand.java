@@ -42,11 +42,16 @@ final class StripCommand implements Callable<Integer> {
 
     @Option(
             names = "--while-open",
-            description = "Say instead what each other part costs more while that is open, what coming back for it would"
-                    + " cost, and what the plan would cost another way.")
+            description =
+                    "Say instead what each other part costs more while that is open, what coming back for it would"
+                            + " cost, and what the plan would cost another way.")
     private boolean whileOpen;
 
-    @Option(names = "--pdf", paramLabel = "FILE", defaultValue = "", description = "Write the strip card as PDF, to print.")
+    @Option(
+            names = "--pdf",
+            paramLabel = "FILE",
+            defaultValue = "",
+            description = "Write the strip card as PDF, to print.")
     private String pdf = "";
 
     @Option(names = "--json", description = "Answer as JSON (docs/json.md), and print nothing else.")

@@ -63,8 +63,7 @@ public record WhileOpenQuestion(Engine engine, StripRequest request, StripPlan p
                 request.undone(),
                 request.done(),
                 request.willNotCome(),
-                new StripRequest.Means(
-                        request.means().ways(), request.means().worthPerHour(), STATES),
+                new StripRequest.Means(request.means().ways(), request.means().worthPerHour(), STATES),
                 request.underway());
     }
 }

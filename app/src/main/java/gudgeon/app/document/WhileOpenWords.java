@@ -102,7 +102,9 @@ public final class WhileOpenWords {
                 saves.isPresent() && saves.getAsLong() > 0 ? "at least " + Figures.time(saves.getAsLong()) : "",
                 first.nearlyFree(),
                 first.now() instanceof EveryPart.Reach.Never never
-                        ? never.reasons().stream().map(new BlockedWords(engine)::reason).toList()
+                        ? never.reasons().stream()
+                                .map(new BlockedWords(engine)::reason)
+                                .toList()
                         : List.of());
     }
 

@@ -18,8 +18,31 @@ class CliTest {
     private Path folder = Path.of("");
 
     @ParameterizedTest
-    @ValueSource(strings = {"check", "engine", "strip", "build", "order", "draw", "demo", "job", "next", "done", "off", "found", "trouble", "rescue", "wont", "add", "together", "bag", "note", "photo",
-            "tell", "undo"})
+    @ValueSource(
+            strings = {
+                "check",
+                "engine",
+                "strip",
+                "build",
+                "order",
+                "draw",
+                "demo",
+                "job",
+                "next",
+                "done",
+                "off",
+                "found",
+                "trouble",
+                "rescue",
+                "wont",
+                "add",
+                "together",
+                "bag",
+                "note",
+                "photo",
+                "tell",
+                "undo"
+            })
     void everyCommandHelpsWithAnExampleAndItsExitCodes(String command) {
         Typed typed = Typed.run(command, "--help");
         assertThat(typed.exit()).isEqualTo(Exit.DONE);

@@ -74,8 +74,7 @@ public final class EveryPartPlanner {
     }
 
     private EveryPart.Reach.By by(int part, BitSet chosen, Optional<OrderSearch.Found> order) {
-        return new EveryPart.Reach.By(
-                standing.model().partId(part), sums.trip(part, chosen, sets.end(chosen), order));
+        return new EveryPart.Reach.By(standing.model().partId(part), sums.trip(part, chosen, sets.end(chosen), order));
     }
 
     private BestOrder.Answer order(BitSet chosen) {
@@ -103,10 +102,15 @@ public final class EveryPartPlanner {
             case Blocked blocked -> new EveryPart.Reach.Never(id, blocked.reasons());
             case StripPlan plan -> {
                 BitSet chosen = new BitSet();
-                plan.opening().chosen().forEach(action -> chosen.set(standing.model().action(action)));
-                yield by(part, chosen, order(chosen) instanceof BestOrder.Answer.Known known
-                        ? Optional.of(known.found())
-                        : Optional.empty());
+                plan.opening()
+                        .chosen()
+                        .forEach(action -> chosen.set(standing.model().action(action)));
+                yield by(
+                        part,
+                        chosen,
+                        order(chosen) instanceof BestOrder.Answer.Known known
+                                ? Optional.of(known.found())
+                                : Optional.empty());
             }
         };
     }

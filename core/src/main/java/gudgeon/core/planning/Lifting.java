@@ -112,7 +112,6 @@ final class Lifting {
     private static final int[][] SATISFIED = new int[0][];
     private static final int[][] IMPOSSIBLE = new int[0][];
 
-
     private @org.jspecify.annotations.Nullable BitSet grow(State state, BitSet set) {
         int[][] choices = requirement(state, set);
         if (choices == SATISFIED) {

@@ -111,7 +111,11 @@ public record OtherWays(List<Way> ways, List<String> noWayRound) {
 
         private Openings openings(BitSet permitted) {
             return new Openings(
-                    standing.reach(), standing.cost(), permitted, goal, standing.request().underway().isPresent());
+                    standing.reach(),
+                    standing.cost(),
+                    permitted,
+                    goal,
+                    standing.request().underway().isPresent());
         }
 
         private Optional<Way> way(Found other, boolean ordered) {
@@ -130,7 +134,11 @@ public record OtherWays(List<Way> ways, List<String> noWayRound) {
                 }
                 if (answer instanceof BestOrder.Answer.Known known) {
                     Trip trip = new TripSums(standing)
-                            .trip(standing.model().base, other.set(), standing.reach().sweep(other.set()), Optional.of(known.found()));
+                            .trip(
+                                    standing.model().base,
+                                    other.set(),
+                                    standing.reach().sweep(other.set()),
+                                    Optional.of(known.found()));
                     total = OptionalLong.of(trip.strip().foundSeconds().orElseThrow() - plan.totalSeconds());
                 }
             }

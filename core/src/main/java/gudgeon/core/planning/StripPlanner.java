@@ -41,7 +41,8 @@ public final class StripPlanner {
 
     private StripAnswer plan() {
         Goal goal = Goal.of(model, request.target());
-        Openings openings = new Openings(reach, cost, permitted, goal, request.underway().isPresent());
+        Openings openings =
+                new Openings(reach, cost, permitted, goal, request.underway().isPresent());
         Optional<Openings.Candidate> candidate = openings.next();
         if (candidate.isEmpty() && openings.gaveUp()) {
             return undecided(goal);
@@ -54,7 +55,8 @@ public final class StripPlanner {
             OpeningSearch.Found opening = candidate.get().found();
             BitSet chosen = opening.chosen();
             List<OrderProblem.Constraint> constraints = OrderProblem.constraints(model, chosen);
-            switch (order(chosen, openings.tolerated(), constraints, request.means().orderStates())) {
+            switch (order(
+                    chosen, openings.tolerated(), constraints, request.means().orderStates())) {
                 case BestOrder.Answer.Known order -> {
                     return new PlanWriter(model, request, reach, cost).plan(opening, order.found());
                 }
@@ -69,7 +71,8 @@ public final class StripPlanner {
                 }
             }
             if (first && !LooseFreePath.mayExist(reach, permitted, goal, openings.tolerated())) {
-                return new Blocked(List.of(reason(Blocked.Kind.LOOSE, looseOrTarget(openings.lastLoose(), goal))), List.of());
+                return new Blocked(
+                        List.of(reason(Blocked.Kind.LOOSE, looseOrTarget(openings.lastLoose(), goal))), List.of());
             }
             first = false;
             openings.refuse(candidate.get());
@@ -77,7 +80,8 @@ public final class StripPlanner {
         }
         return openings.gaveUp()
                 ? undecided(goal)
-                : new Blocked(List.of(reason(Blocked.Kind.LOOSE, looseOrTarget(openings.lastLoose(), goal))), List.of());
+                : new Blocked(
+                        List.of(reason(Blocked.Kind.LOOSE, looseOrTarget(openings.lastLoose(), goal))), List.of());
     }
 
     private BestOrder.Answer order(

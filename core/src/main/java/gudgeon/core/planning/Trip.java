@@ -18,7 +18,12 @@ import java.util.OptionalLong;
  * @param money value of that, where prices are known
  */
 public record Trip(
-        List<String> operations, long costSeconds, Span strip, Span build, List<Spend> destroyed, OptionalDouble money) {
+        List<String> operations,
+        long costSeconds,
+        Span strip,
+        Span build,
+        List<Spend> destroyed,
+        OptionalDouble money) {
     /** Nothing need be done. */
     public static final Trip NONE =
             new Trip(List.of(), 0, Span.exactly(0), Span.exactly(0), List.of(), OptionalDouble.empty());

@@ -59,9 +59,11 @@ final class TripSums {
         long build = buildWork(chosen);
         long lifts = leastLift(part);
         Trip.Span strip = new Trip.Span(
-                work + lifts + leastChangeover(chosen, end, false), found(work + liftSeconds(order), order.map(OrderSearch.Found::changeover)));
+                work + lifts + leastChangeover(chosen, end, false),
+                found(work + liftSeconds(order), order.map(OrderSearch.Found::changeover)));
         Trip.Span back = new Trip.Span(
-                build + lifts + leastChangeover(chosen, end, true), found(build + liftSeconds(order), order.map(this::walkedBack)));
+                build + lifts + leastChangeover(chosen, end, true),
+                found(build + liftSeconds(order), order.map(this::walkedBack)));
         return new Trip(
                 chosen.stream().mapToObj(model::actionId).toList(),
                 chosen.stream().mapToLong(a -> standing.cost()[a]).sum(),
@@ -121,7 +123,8 @@ final class TripSums {
         return circuit.drains().stream().anyMatch(id -> done.get(model.action(id)))
                 || IntStream.range(0, model.joints)
                         .filter(done::get)
-                        .anyMatch(j -> model.engine.joints().get(j).freedom().opens().contains(circuit.id()));
+                        .anyMatch(j ->
+                                model.engine.joints().get(j).freedom().opens().contains(circuit.id()));
     }
 
     /** The part itself is in one of the lifts. */
@@ -139,7 +142,9 @@ final class TripSums {
         return order.stream()
                 .flatMap(found -> found.steps().stream())
                 .filter(OrderSearch.Step::isLift)
-                .mapToLong(step -> lightest(IntStream.of(step.lifted()).mapToLong(p -> model.mass[p]).sum()))
+                .mapToLong(step -> lightest(IntStream.of(step.lifted())
+                        .mapToLong(p -> model.mass[p])
+                        .sum()))
                 .sum();
     }
 
@@ -168,7 +173,8 @@ final class TripSums {
             enter.set(zones.indexOf(check.work().zone()));
         }
         enter.clear(start);
-        return tour(enter.stream().toArray()) + tools.size() * model.engine.workplace().toolChangeSeconds();
+        return tour(enter.stream().toArray())
+                + tools.size() * model.engine.workplace().toolChangeSeconds();
     }
 
     private List<String> tools(int action, boolean build) {
@@ -208,8 +214,8 @@ final class TripSums {
                 }
                 for (int before = 0; before < n; before++) {
                     if ((rest >> before & 1) != 0) {
-                        best[set][last] = Math.min(
-                                best[set][last], best[rest][before] + travel[through[before]][through[last]]);
+                        best[set][last] =
+                                Math.min(best[set][last], best[rest][before] + travel[through[before]][through[last]]);
                     }
                 }
             }
@@ -238,14 +244,19 @@ final class TripSums {
         }
         BitSet chosen = new BitSet();
         order.steps().stream().filter(step -> !step.isLift()).forEach(step -> chosen.set(step.action()));
-        checks(chosen).forEach(check -> stops.add(new Stop(check.work().zone(), check.work().tools())));
+        checks(chosen)
+                .forEach(check ->
+                        stops.add(new Stop(check.work().zone(), check.work().tools())));
         long seconds = 0;
         int at = start;
         List<String> hand = List.of();
         for (Stop stop : stops) {
             int next = zones.indexOf(stop.zone());
             List<String> before = hand;
-            long taken = stop.tools().stream().distinct().filter(tool -> !before.contains(tool)).count();
+            long taken = stop.tools().stream()
+                    .distinct()
+                    .filter(tool -> !before.contains(tool))
+                    .count();
             seconds += travel[at][next] + taken * model.engine.workplace().toolChangeSeconds();
             at = next;
             hand = stop.tools();

@@ -62,7 +62,8 @@ public record WhileOpen(EveryPart now, EveryPart later) {
         return lines().stream()
                 .filter(line -> line.now() instanceof EveryPart.Reach.By)
                 .sorted((a, b) -> Long.compare(
-                        b.savesAtLeast().orElse(Long.MIN_VALUE), a.savesAtLeast().orElse(Long.MIN_VALUE)))
+                        b.savesAtLeast().orElse(Long.MIN_VALUE),
+                        a.savesAtLeast().orElse(Long.MIN_VALUE)))
                 .toList();
     }
 
@@ -83,7 +84,8 @@ public record WhileOpen(EveryPart now, EveryPart later) {
             switch (operation.kind()) {
                 case UNDO, CUT -> undone.add(operation.id());
                 case LIFT -> {}
-                case CRACK_LOOSE, RECORD, MAKE_SAFE, DRAIN, SUPPORT, STRAP, PIN, HOLDING_TOOL -> done.add(operation.id());
+                case CRACK_LOOSE, RECORD, MAKE_SAFE, DRAIN, SUPPORT, STRAP, PIN, HOLDING_TOOL ->
+                    done.add(operation.id());
             }
         }
         StripPlan.After left = plan.operations().getLast().after();

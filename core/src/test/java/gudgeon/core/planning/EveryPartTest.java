@@ -30,7 +30,8 @@ class EveryPartTest {
             EveryPart every = EveryPartPlanner.plan(drawn.engine(), whole, 0);
             for (Part part : parts(drawn)) {
                 BruteForce brute = new BruteForce(new BruteModel(drawn.engine(), reaching(whole, part.id())));
-                String difference = compare(every.reach(part.id()), brute.opening().costSeconds());
+                String difference =
+                        compare(every.reach(part.id()), brute.opening().costSeconds());
                 if (!difference.isEmpty()) {
                     wrong.add("seed " + seed + ", " + part.id() + ": " + difference);
                 }
@@ -110,16 +111,20 @@ class EveryPartTest {
     private String compare(EveryPart.Reach reach, StripAnswer alone) {
         return switch (reach) {
             case EveryPart.Reach.Off off ->
-                alone instanceof StripPlan plan && plan.opening().costSeconds() == 0 ? "" : "off already, alone " + alone;
+                alone instanceof StripPlan plan && plan.opening().costSeconds() == 0
+                        ? ""
+                        : "off already, alone " + alone;
             case EveryPart.Reach.Never hindered -> {
                 never++;
-                yield alone instanceof Blocked blocked && kinds(blocked.reasons()).equals(kinds(hindered.reasons()))
+                yield alone instanceof Blocked blocked
+                                && kinds(blocked.reasons()).equals(kinds(hindered.reasons()))
                         ? ""
                         : "never by " + hindered.reasons() + ", alone " + alone;
             }
             case EveryPart.Reach.By by -> {
                 reached++;
-                yield alone instanceof StripPlan plan && plan.opening().costSeconds() == by.trip().costSeconds()
+                yield alone instanceof StripPlan plan
+                                && plan.opening().costSeconds() == by.trip().costSeconds()
                         ? bounds(by.trip(), alone)
                         : by.trip() + ", alone " + alone;
             }
@@ -136,7 +141,9 @@ class EveryPartTest {
             return trip.strip().foundSeconds().isEmpty() ? "" : "an order was found where there is none";
         }
         bounds++;
-        boolean same = plan.opening().chosen().stream().sorted().toList()
+        boolean same = plan.opening().chosen().stream()
+                .sorted()
+                .toList()
                 .equals(trip.operations().stream().sorted().toList());
         if (same && trip.strip().atLeastSeconds() > plan.totalSeconds()) {
             return "at least " + trip.strip().atLeastSeconds() + " s, but the plan takes " + plan.totalSeconds();
@@ -144,7 +151,10 @@ class EveryPartTest {
         Optional<Long> found = trip.strip().foundSeconds().isPresent()
                 ? Optional.of(trip.strip().foundSeconds().getAsLong())
                 : Optional.empty();
-        return same && found.isPresent() && found.get() != plan.totalSeconds() && plan.lifts().count() == 0
+        return same
+                        && found.isPresent()
+                        && found.get() != plan.totalSeconds()
+                        && plan.lifts().count() == 0
                 ? "found " + found.get() + " s, but the plan takes " + plan.totalSeconds()
                 : "";
     }

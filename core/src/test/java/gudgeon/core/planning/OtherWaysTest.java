@@ -23,7 +23,8 @@ class OtherWaysTest {
             }
             OtherWays others = OtherWays.of(drawn.engine(), drawn.request(), plan, 0);
             for (OtherWays.Way way : others.ways()) {
-                if (isPlainJoint(drawn, way.without()) && drawn.request().means().worthPerHour() == 0) {
+                if (isPlainJoint(drawn, way.without())
+                        && drawn.request().means().worthPerHour() == 0) {
                     long least = new BruteForce(new BruteModel(drawn.engine(), without(drawn.request(), way.without())))
                             .opening()
                             .costSeconds();

@@ -49,8 +49,9 @@ public final class StripPages implements AutoCloseable {
         Engine engine = EnginePages.engine(shelf, request);
         Asked asked = Asked.of(request, engine);
         Optional<Reply> reply = asked.goal().isEmpty() ? Optional.empty() : plan(engine, asked);
-        Optional<Reply> without =
-                asked.stuck().isEmpty() || reply.isEmpty() ? Optional.empty() : plan(engine, asked.withStuck(List.of()));
+        Optional<Reply> without = asked.stuck().isEmpty() || reply.isEmpty()
+                ? Optional.empty()
+                : plan(engine, asked.withStuck(List.of()));
         StripView view = new StripView(engine, asked, reply, without);
         Sheet sheet = EnginePages.sheet(engine, "Strip", "Strip, what if")
                 .marked(view.planned() ? view.time() : "")
@@ -69,7 +70,8 @@ public final class StripPages implements AutoCloseable {
         Optional<WhileOpenQuestion> question = reply.flatMap(answer -> answer instanceof Reply.Planned planned
                 ? Optional.of(WhileOpenQuestion.of(planned))
                 : Optional.empty());
-        Optional<WhileOpen> parts = question.flatMap(one -> open.ask(asked, () -> one.ask().parts()));
+        Optional<WhileOpen> parts =
+                question.flatMap(one -> open.ask(asked, () -> one.ask().parts()));
         Optional<OtherWays> ways = question.flatMap(one -> otherWays.ask(asked, one::otherWays));
         boolean waiting = !asked.goal().isEmpty()
                 && (reply.isEmpty() || question.isPresent() && (parts.isEmpty() || ways.isEmpty()));
@@ -103,7 +105,6 @@ public final class StripPages implements AutoCloseable {
         return EngineDrawing.of(engine, planned.plan(), planned.request().target())
                 .figure(width, id -> engine.findPart(id).map(part -> EnginePaths.part(engine, id)));
     }
-
 
     @Override
     public void close() {

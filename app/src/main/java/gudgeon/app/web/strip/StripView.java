@@ -84,20 +84,28 @@ public final class StripView {
     public List<Chosen> goals() {
         List<Chosen> goals = new ArrayList<>();
         StripQuestion.Goal goal = asked.goal();
-        goal.reach().forEach(id -> goals.add(new Chosen(
-                names.part(id) + " off", goal(Asked.without(goal.reach(), id), goal.aside(), goal.open(), goal.measure()))));
-        goal.aside().forEach(id -> goals.add(new Chosen(
-                names.part(id) + " aside", goal(goal.reach(), Asked.without(goal.aside(), id), goal.open(), goal.measure()))));
-        goal.open().forEach(id -> goals.add(new Chosen(
-                names.any(id) + " open", goal(goal.reach(), goal.aside(), Asked.without(goal.open(), id), goal.measure()))));
-        goal.measure().forEach(id -> goals.add(new Chosen(
-                names.any(id) + " measured",
-                goal(goal.reach(), goal.aside(), goal.open(), Asked.without(goal.measure(), id)))));
+        goal.reach()
+                .forEach(id -> goals.add(new Chosen(
+                        names.part(id) + " off",
+                        goal(Asked.without(goal.reach(), id), goal.aside(), goal.open(), goal.measure()))));
+        goal.aside()
+                .forEach(id -> goals.add(new Chosen(
+                        names.part(id) + " aside",
+                        goal(goal.reach(), Asked.without(goal.aside(), id), goal.open(), goal.measure()))));
+        goal.open()
+                .forEach(id -> goals.add(new Chosen(
+                        names.any(id) + " open",
+                        goal(goal.reach(), goal.aside(), Asked.without(goal.open(), id), goal.measure()))));
+        goal.measure()
+                .forEach(id -> goals.add(new Chosen(
+                        names.any(id) + " measured",
+                        goal(goal.reach(), goal.aside(), goal.open(), Asked.without(goal.measure(), id)))));
         return goals;
     }
 
     private String goal(List<String> reach, List<String> aside, List<String> open, List<String> measure) {
-        return asked.withGoal(new StripQuestion.Goal(reach, aside, open, measure)).href();
+        return asked.withGoal(new StripQuestion.Goal(reach, aside, open, measure))
+                .href();
     }
 
     public List<Chosen> stuck() {
@@ -174,7 +182,8 @@ public final class StripView {
                 .flatMap(reason -> reason.unblockedBy().stream())
                 .distinct()
                 .map(way -> new Chosen(
-                        "With a " + way, asked.withWays(Asked.plus(asked.with(), way)).href()))
+                        "With a " + way,
+                        asked.withWays(Asked.plus(asked.with(), way)).href()))
                 .toList();
     }
 
@@ -235,7 +244,9 @@ public final class StripView {
     /** Where the order is searched longer; empty when it is proved or was searched long already. */
     public String longer() {
         boolean open = !made().order().proven() || !made().opening().proven();
-        return open && asked.effort() < Asked.LONG ? asked.withEffort(Asked.LONG).href() : "";
+        return open && asked.effort() < Asked.LONG
+                ? asked.withEffort(Asked.LONG).href()
+                : "";
     }
 
     /** What the stuck joints cost: "50 min more than if all came"; empty when it cannot be said. */
@@ -246,11 +257,16 @@ public final class StripView {
         long more = made().totalSeconds() - easy.plan().totalSeconds();
         return more == 0
                 ? "No longer than if everything came."
-                : Figures.time(Math.abs(more)) + (more > 0 ? " longer" : " shorter") + " than if everything came: it was "
+                : Figures.time(Math.abs(more)) + (more > 0 ? " longer" : " shorter")
+                        + " than if everything came: it was "
                         + Figures.time(easy.plan().totalSeconds()) + ".";
     }
 
     public List<StepView.Run> runs() {
-        return new StepViews(engine, made(), id -> asked.withStuck(Asked.plus(asked.stuck(), id)).href()).runs();
+        return new StepViews(
+                        engine,
+                        made(),
+                        id -> asked.withStuck(Asked.plus(asked.stuck(), id)).href())
+                .runs();
     }
 }

@@ -22,8 +22,7 @@ public final class WhileOpenView {
     private final WhileOpenWords words;
 
     /** @param waiting whether it is being worked out */
-    WhileOpenView(
-            Engine engine, Asked asked, boolean waiting, Optional<WhileOpen> open, Optional<OtherWays> others) {
+    WhileOpenView(Engine engine, Asked asked, boolean waiting, Optional<WhileOpen> open, Optional<OtherWays> others) {
         this.engine = engine;
         this.asked = asked;
         this.waiting = waiting;
@@ -50,8 +49,7 @@ public final class WhileOpenView {
     /** What is open, in words. */
     public String goal() {
         StripQuestion.Goal goal = asked.goal();
-        return TargetWords.of(
-                engine, new StripRequest.Target(goal.reach(), goal.aside(), goal.open(), goal.measure()));
+        return TargetWords.of(engine, new StripRequest.Target(goal.reach(), goal.aside(), goal.open(), goal.measure()));
     }
 
     public String strip() {
@@ -87,7 +85,10 @@ public final class WhileOpenView {
             reach = reach.contains(part) ? reach : Asked.plus(reach, part);
         }
         return asked.withGoal(new StripQuestion.Goal(
-                        reach, asked.goal().aside(), asked.goal().open(), asked.goal().measure()))
+                        reach,
+                        asked.goal().aside(),
+                        asked.goal().open(),
+                        asked.goal().measure()))
                 .href();
     }
 
