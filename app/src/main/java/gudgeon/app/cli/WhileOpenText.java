@@ -25,7 +25,7 @@ final class WhileOpenText {
         layout.paragraph(
                 2,
                 "What each part costs more now, there and back, and what coming back for it alone would cost from a whole"
-                        + " engine. \"At least\" is proved; waits are left out.");
+                        + " engine. \"At least\" is a lower bound by this file; the rest are ways found. Waits are left out.");
         section("Pays now, greatest saving first", words.worthwhile(open));
         section("Off anyway: look at it, measure it, decide", words.off(open));
         List<Row> blocked = words.blocked(open);
