@@ -20,10 +20,19 @@ final class Serving {
             server.close();
             stopped.countDown();
         }));
-        screen.out().println("Gudgeon is at " + server.address() + page + "  (Ctrl-C ends it; books: " + books + ")");
+        screen.out().println("Gudgeon is at " + address(server, page) + "  (Ctrl-C ends it; books: " + books + ")");
         screen.flush();
         stopped.await();
         return Exit.DONE;
+    }
+
+    /**
+     * Where a page is.
+     *
+     * @param page from the root, with or without a slash before it
+     */
+    static String address(WebServer server, String page) {
+        return server.address() + page.replaceFirst("^/", ""); // the address ends with a slash; two lead nowhere
     }
 
     /** What is wrong with a port; empty when nothing is. */

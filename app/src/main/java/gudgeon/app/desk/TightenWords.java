@@ -10,18 +10,24 @@ import java.util.stream.Stream;
 
 /**
  * Tightening as a manual writes it: {@code 30 N·m, 60 N·m, then 90°, oiled}. Stages in order, torques with their unit, angles in
- * degrees, and one word for the thread. Without that word it is refused: the same torque on an oiled thread pulls a bolt much
+ * degrees, and one word for the thread. Without that word, and where {@code 30,60} may be two stages or one with decimals, it is refused: the same torque on an oiled thread pulls a bolt much
  * harder than on a dry one.
  */
 final class TightenWords {
     private static final Pattern ANGLE = Pattern.compile("([0-9]{1,4})\\s*(?:°|deg|degrees?)");
     private static final Pattern TORQUE = Pattern.compile("([0-9]{1,4}(?:\\.[0-9]{1,3})?)\\s*([a-z·*./ ]{1,12})");
+    /** Two stages, or one with decimals? A torque has at most one decimal behind a comma. */
+    private static final Pattern UNCLEAR = Pattern.compile("[0-9],[0-9]{2}");
+
     private static final List<String> THREADS = List.of("dry", "oiled", "locked", "sealed");
 
     private TightenWords() {}
 
     /** What was written, as the value of {@code tighten} in the engine file; empty when it cannot be read. */
     static Optional<String> yaml(String words) {
+        if (UNCLEAR.matcher(words).find()) {
+            return Optional.empty();
+        }
         String plain = words.strip().toLowerCase(Locale.ROOT).replaceAll("(?<=[0-9]),(?=[0-9])", ".");
         List<String> pieces = Stream.of(plain.split("[,;+\\n]|\\bthen\\b|\\band\\b", -1))
                 .map(String::strip)

@@ -42,7 +42,7 @@ public final class BuildWords {
 
     /** The cautions of the step that are about putting together. */
     public static List<String> cautions(BuildPlan.Operation operation) {
-        return Cautions.catalogue().puttingTogether(operation.needs().cautions());
+        return Cautions.catalogue().puttingTogether(operation.kind(), operation.needs().cautions());
     }
 
     /** "60 N·m" or "90°" for a stage; empty for other steps. */

@@ -76,7 +76,7 @@ public final class BuildJson {
         tightening(node, operation.tightening());
         handling(node, operation.handling());
         node.set("inputs", inputs(operation.needs().inputs()));
-        node.set("cautions", JsonPieces.strings(Cautions.catalogue().puttingTogether(operation.needs().cautions())));
+        node.set("cautions", JsonPieces.strings(Cautions.catalogue().puttingTogether(operation.kind(), operation.needs().cautions())));
         node.put("text", operation.needs().text());
         node.set("after", JsonPieces.strings(operation.order().after()));
         node.set("lags", lags(operation.order().lags()));

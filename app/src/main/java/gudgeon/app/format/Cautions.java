@@ -1,5 +1,6 @@
 package gudgeon.app.format;
 
+import gudgeon.core.planning.BuildPlan;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -67,8 +68,18 @@ public final class Cautions {
         return List.copyOf(found);
     }
 
-    /** These ids without those that are about taking apart only, for a step of the way back; unknown ids stay. */
-    public List<String> puttingTogether(List<String> ids) {
+    /**
+     * The ids of a step of the way back, without those that are about taking apart only; unknown ids stay. What is filled, bled
+     * or checked tells all it has: the engine is run hot for it, old oil and old gaskets are met again.
+     */
+    public List<String> puttingTogether(BuildPlan.Kind step, List<String> ids) {
+        return switch (step) {
+            case FILL, BLEED, CHECK -> ids;
+            case SEAL, PLACE, SNUG, TIGHTEN, STAGE, ANGLE, RESTORE, WAIT -> withoutTakingApart(ids);
+        };
+    }
+
+    private List<String> withoutTakingApart(List<String> ids) {
         return ids.stream()
                 .filter(id -> find(id)
                         .map(caution -> caution.when() == Caution.When.ALWAYS)

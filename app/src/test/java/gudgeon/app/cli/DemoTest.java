@@ -4,10 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gudgeon.app.desk.Job;
 import gudgeon.app.desk.Workshop;
+import gudgeon.app.web.WebServer;
 import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -49,6 +55,20 @@ class DemoTest {
             assertThat(job.facts().kept().bags()).hasSizeGreaterThan(15);
             assertThat(job.facts().findings().troubles()).isNotEmpty();
             assertThat(job.findNext()).isPresent();
+        }
+    }
+
+    @Test
+    void theAddressThatIsPrintedLeadsToThePageThatIsMeant() throws Exception {
+        try (WebServer server = WebServer.start(0, folder.resolve("books.sqlite"))) {
+            for (String page : List.of("", "/new-job", "new-job")) {
+                URI address = URI.create(Serving.address(server, page));
+                assertThat(address.getPath()).isEqualTo(page.isEmpty() ? "/" : "/new-job");
+                assertThat(HttpClient.newHttpClient()
+                                .send(HttpRequest.newBuilder(address).build(), HttpResponse.BodyHandlers.discarding())
+                                .statusCode())
+                        .isEqualTo(200);
+            }
         }
     }
 

@@ -36,6 +36,8 @@ class TightenWordsTest {
                 "hand tight, dry",
                 "30 N·m, dry, oiled",
                 "90° x, dry",
+                "30,60 N·m, oiled",
+                "1,200 N·m, dry",
                 "-3 N·m, dry"
             })
     void whatIsNotClearIsRefused(String words) {

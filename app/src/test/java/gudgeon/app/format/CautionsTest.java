@@ -3,8 +3,11 @@ package gudgeon.app.format;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import gudgeon.core.planning.BuildPlan;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** The catalogue is complete, short enough for a step, and answers by id. */
 class CautionsTest {
@@ -46,8 +49,20 @@ class CautionsTest {
     @Test
     void theWayBackLeavesOutWhatIsAboutTakingApart() {
         assertThat(Cautions.catalogue()
-                        .puttingTogether(List.of("hot-coolant", "glow-plug-snap", "cover-openings", "unknown")))
+                        .puttingTogether(
+                                BuildPlan.Kind.SNUG,
+                                List.of("hot-coolant", "glow-plug-snap", "cover-openings", "unknown")))
                 .containsExactly("cover-openings", "unknown");
+    }
+
+    /** Common practice: coolant is topped up and looked for on a warm engine, old oil comes out before the fresh goes in. */
+    @ParameterizedTest
+    @EnumSource(
+            value = BuildPlan.Kind.class,
+            names = {"FILL", "BLEED", "CHECK"})
+    void whatIsFilledBledOrCheckedTellsAllItHas(BuildPlan.Kind kind) {
+        List<String> ids = List.of("hot-coolant", "used-oil-skin", "old-gaskets");
+        assertThat(Cautions.catalogue().puttingTogether(kind, ids)).isEqualTo(ids);
     }
 
     @Test

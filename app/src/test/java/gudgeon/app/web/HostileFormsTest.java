@@ -187,6 +187,20 @@ class HostileFormsTest {
         assertThat(entries()).isEqualTo(before);
     }
 
+    /** What an address names is asked for in the book; what cannot be an id names nothing there. */
+    @Test
+    void anAddressThatNamesNoEntryShowsThePageWithoutIt() throws Exception {
+        for (String id : List.of("-".repeat(36), "a".repeat(36), "", "%00", freshEntry())) {
+            for (String page : List.of("", "/bench", "/book", "/build", "/order")) {
+                assertThat(visitor.get(job + page + "?said=" + id).status()).as(page + " said " + id).isBetween(200, 399);
+            }
+            assertThat(visitor.get(job + "/book/entry?id=" + id).status()).as("entry " + id).isEqualTo(404);
+            Map<String, String> fields = signed(freshEntry());
+            fields.put("withdraw", id);
+            assertThat(visitor.post(job + "/book/entry", fields).status()).as("withdraw " + id).isBetween(400, 499);
+        }
+    }
+
     @Test
     void anotherKindOfContent() throws Exception {
         for (String route : forms().keySet()) {

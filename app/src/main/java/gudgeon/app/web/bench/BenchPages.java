@@ -115,7 +115,9 @@ public final class BenchPages {
 
     private void written(Context request, Job job, Form form, Deed deed, String again) {
         String subject = form.optionalLine("subject", "the step");
-        if (form.sound() && desk.write(job, deed, form, "Saved: " + subject + ".")) {
+        String bag = form.optionalLine("bag", "the bag's number");
+        String where = bag.isEmpty() ? "." : ", in bag " + bag + ".";
+        if (form.sound() && desk.write(job, deed, form, "Saved: " + subject + where)) {
             Pages.goTo(request, JobPaths.bench(job) + "?said=" + form.entry());
             return;
         }

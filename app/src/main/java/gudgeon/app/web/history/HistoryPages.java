@@ -68,14 +68,12 @@ public final class HistoryPages {
     private void withdraw(Context request) {
         Job job = desk.job(request);
         Form form = Form.of(request);
-        String id = form.typed("withdraw");
-        if (!id.matches("[0-9a-f-]{36}")) {
-            throw Refusal.missing("There is no such entry in this book.", "Open the book and choose one.");
-        }
+        UUID id = Form.findId(form.typed("withdraw"))
+                .orElseThrow(() ->
+                        Refusal.missing("There is no such entry in this book.", "Open the book and choose one."));
         String why = form.optionalLine("why", "the reason");
         if (form.sound()
-                && desk.write(
-                        job, new Withdraw(UUID.fromString(id), why), form, "Taken back; it stays, struck through.")) {
+                && desk.write(job, new Withdraw(id, why), form, "Taken back; it stays, struck through.")) {
             Pages.goTo(request, JobPaths.job(job) + "/book?said=" + form.entry());
             return;
         }

@@ -23,7 +23,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.UUID;
 
 /** What the book shows. */
 public final class HistoryView {
@@ -147,13 +146,11 @@ public final class HistoryView {
 
     /** The entry that is to be taken back. */
     public Optional<Line> asked() {
-        String id = form.typed("withdraw");
-        return id.matches("[0-9a-f-]{36}")
-                ? job.state().history().stream()
-                        .filter(told -> told.entry().id().equals(UUID.fromString(id)))
+        return Form.findId(form.typed("withdraw"))
+                .flatMap(id -> job.state().history().stream()
+                        .filter(told -> told.entry().id().equals(id))
                         .map(this::line)
-                        .findFirst()
-                : Optional.empty();
+                        .findFirst());
     }
 
     public Line line() {

@@ -143,23 +143,25 @@ public final class JobDesk implements AutoCloseable {
 
     /** The end of an address that leads on from this one, so that what was saved is still told there; may be empty. */
     public static String saying(Context request) {
-        String entry = request.queryParam("said");
-        return entry == null || !entry.matches("[0-9a-f-]{36}") ? "" : "?said=" + entry;
+        return findSaid(request).map(entry -> "?said=" + entry).orElse("");
     }
 
     /** What was said of the entry that the address names; empty after a restart and on other pages. */
     public Optional<Said> said(Context request) {
-        String entry = request.queryParam("said");
-        if (entry == null || !entry.matches("[0-9a-f-]{36}")) {
+        Optional<UUID> id = findSaid(request);
+        if (id.isEmpty()) {
             return Optional.empty();
         }
-        UUID id = UUID.fromString(entry);
         Kept kept;
         synchronized (said) {
-            kept = said.get(id);
+            kept = said.get(id.get());
         }
         return kept == null
                 ? Optional.empty()
-                : Optional.of(new Said(kept.text(), changes.ask(id, kept.done()::change)));
+                : Optional.of(new Said(kept.text(), changes.ask(id.get(), kept.done()::change)));
+    }
+
+    private static Optional<UUID> findSaid(Context request) {
+        return Optional.ofNullable(request.queryParam("said")).flatMap(Form::findId);
     }
 }

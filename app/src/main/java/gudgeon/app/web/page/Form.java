@@ -140,6 +140,11 @@ public final class Form {
         return Optional.empty();
     }
 
+    /** The id of an entry, as an address or a form names it; empty when it cannot be one. */
+    public static Optional<UUID> findId(String text) {
+        return text.matches("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}") ? Optional.of(UUID.fromString(text)) : Optional.empty();
+    }
+
     /**
      * The name of the entry that this form makes.
      *
