@@ -5,14 +5,14 @@ import gudgeon.core.engine.Engine;
 import java.util.List;
 import java.util.Optional;
 
-/** What an entry may be about: a part, a joint or a preparation, by its id or by its name. */
+/** What an entry may be about: a part, a joint or a preparation, by its id. */
 public final class Things {
     private Things() {}
 
     /**
      * The references that words stand for. A word that means nothing stays as it is, as a part, so that the desk refuses it by its name.
      *
-     * @param words ids or names
+     * @param words ids
      */
     public static List<Ref> refs(Job job, List<String> words) {
         return words.stream()

@@ -47,6 +47,14 @@ class JobPagesTest {
         assertThat(first).startsWith("/jobs/").isEqualTo(second);
     }
 
+    /** By its cylinders one tells which engine is most like one's own. */
+    @Test
+    void theEnginesToBeginFromSayHowManyCylindersTheyHave() throws Exception {
+        assertThat(get("new-job").body())
+                .contains("one cylinder, petrol four-stroke")
+                .contains("4 cylinders, diesel four-stroke, turbocharged");
+    }
+
     @Test
     void aRefusedFormKeepsWhatWasTypedAndItsEntry() throws Exception {
         Map<String, String> form = newJob("Kept & <b>bold</b>", "wren-160", "pistn");

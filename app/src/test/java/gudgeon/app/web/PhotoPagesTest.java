@@ -71,6 +71,20 @@ class PhotoPagesTest {
     }
 
     @Test
+    void ofTwoPhotosNoneIsDroppedInSilence() throws Exception {
+        Map<String, String> fields = Visitor.form(visitor.get(job + "/photo?about=fuel-line"), "/photo");
+        byte[] photo = Snapshot.fromAPhone(300, 200, 1);
+        fields.put("caption", "two at once");
+        Visitor.Page two = visitor.upload(job + "/photo", fields, "photo", photo, Snapshot.fromAPhone(200, 300, 1));
+        assertThat(two.status()).isEqualTo(422);
+        assertThat(two.text()).contains("Two photos came at once");
+        assertThat(visitor.get(job + "/book").text()).doesNotContain("two at once");
+        assertThat(visitor.upload(job + "/photo", fields, "photo", new byte[0], photo).text())
+                .as("an empty field beside it is no photo")
+                .contains("The photo is in the book.");
+    }
+
+    @Test
     void itIsShownWhereThePartComesOffAndWhereItGoesBack() throws Exception {
         String other = visitor.open("There and back", "wren-160", "cowl");
         Visitor.Page bench = visitor.get(other + "/bench");

@@ -67,16 +67,18 @@ final class Visitor {
         return location.isEmpty() ? new Page(answer.statusCode(), path, answer.body()) : get(location);
     }
 
-    /** Sends fields and a file, as a form with a file does, and follows the answer. */
-    Page upload(String path, Map<String, String> fields, String name, byte[] file) throws IOException, InterruptedException {
+    /** Sends fields and files, as a form with files does, and follows the answer. */
+    Page upload(String path, Map<String, String> fields, String name, byte[]... files) throws IOException, InterruptedException {
         String edge = "edge-of-a-part-7d1f";
         ByteArrayOutputStream body = new ByteArrayOutputStream();
         for (Map.Entry<String, String> field : fields.entrySet()) {
             part(body, edge, "name=\"" + field.getKey() + "\"", "");
             body.write(field.getValue().getBytes(StandardCharsets.UTF_8));
         }
-        part(body, edge, "name=\"" + name + "\"; filename=\"IMG_0001.jpg\"", "\r\nContent-Type: image/jpeg");
-        body.write(file);
+        for (byte[] file : files) {
+            part(body, edge, "name=\"" + name + "\"; filename=\"IMG_0001.jpg\"", "\r\nContent-Type: image/jpeg");
+            body.write(file);
+        }
         body.write(("\r\n--" + edge + "--\r\n").getBytes(StandardCharsets.UTF_8));
         HttpResponse<String> answer = client.send(
                 HttpRequest.newBuilder(URI.create(root + path))

@@ -3,6 +3,8 @@ package gudgeon.app.web.jobs;
 import gudgeon.app.web.page.Form;
 import gudgeon.core.engine.Engine;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The form for a new job.
@@ -25,7 +27,14 @@ public record NewJobView(Form form, String entry, List<Start> starts) {
             return new Start(
                     engine.identity().id(),
                     engine.identity().name(),
-                    engine.identity().facts().getOrDefault("cycle", ""));
+                    Stream.of(cylinders(engine.identity().cylinders()), engine.identity().facts().getOrDefault("cycle", ""))
+                            .filter(text -> !text.isEmpty())
+                            .collect(Collectors.joining(", ")));
+        }
+
+        /** By how many one knows an engine like one's own. */
+        private static String cylinders(int count) {
+            return count == 0 ? "" : count == 1 ? "one cylinder" : count + " cylinders";
         }
     }
 

@@ -102,12 +102,16 @@ public final class PhotoPages {
         Job job = desk.job(request);
         Form form = Form.of(request);
         String caption = form.optionalLine("caption", "the caption");
-        byte[] bytes = sent(request);
-        if (bytes.length == 0) {
+        List<UploadedFile> sent = request.uploadedFiles("photo").stream()
+                .filter(file -> file.size() > 0)
+                .toList();
+        if (sent.isEmpty()) {
             form.refuse("photo", "Take a photo, or choose one.");
+        } else if (sent.size() > 1) {
+            form.refuse("photo", "Two photos came at once, and neither is kept: send one, then the other.");
         }
         if (form.sound()) {
-            Workshop.Noted noted = PhotoTaken.whole(bytes, caption, about(job, form))
+            Workshop.Noted noted = PhotoTaken.whole(bytes(sent.getFirst()), caption, about(job, form))
                     .note(desk.workshop(), job, Who.SOMEBODY, Optional.of(form.entry()));
             if (desk.kept(noted, form, "The photo is in the book.")) {
                 String back = back(job, form);
@@ -118,18 +122,12 @@ public final class PhotoPages {
         show(request, job, form);
     }
 
-    /** The first picture that was sent; no bytes when none was. */
-    private static byte[] sent(Context request) {
-        for (UploadedFile file : request.uploadedFiles("photo")) {
-            if (file.size() > 0) {
-                try (InputStream in = file.content()) {
-                    return in.readNBytes(PhotoTaken.MOST_BYTES + 1);
-                } catch (IOException e) {
-                    throw new UncheckedIOException("what was sent broke off", e);
-                }
-            }
+    private static byte[] bytes(UploadedFile file) {
+        try (InputStream in = file.content()) {
+            return in.readNBytes(PhotoTaken.MOST_BYTES + 1);
+        } catch (IOException e) {
+            throw new UncheckedIOException("what was sent broke off", e);
         }
-        return new byte[0];
     }
 
     private void picture(Context request) {
