@@ -51,6 +51,16 @@ class TodayPagesTest {
         assertThat(unknown.text()).contains("No part is called pistn", "Maybe piston");
     }
 
+    /** A danger named by its title stands in red, as where it is written out: petrol is open for three steps of the Wren. */
+    @Test
+    void aDangerStaysADangerWhereItsTitleStands() throws Exception {
+        String job = visitor.open("Petrol", "wren-160", "piston");
+        String card = visitor.get(job + "/today?minutes=120").body();
+        assertThat(card)
+                .contains("<p class=\"danger\"><b>Danger.</b> Petrol vapour creeps and lights far away, as at step ")
+                .doesNotContain("<p class=\"caution\"><b>Caution.</b> Petrol vapour");
+    }
+
     private static int steps(Visitor.Page page) {
         return page.body().split("<li class=\"step\"", -1).length - 1;
     }

@@ -16,10 +16,12 @@ import gudgeon.app.format.Cautions;
 import gudgeon.app.web.jobs.JobPaths;
 import gudgeon.app.web.jobs.SaidView;
 import gudgeon.app.web.page.Form;
+import gudgeon.core.planning.BuildPlan;
 import gudgeon.core.session.SessionPlan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What today's card shows. */
 public final class TodayView {
@@ -53,16 +55,19 @@ public final class TodayView {
      * One step of the card.
      *
      * @param cautions written out before the step
-     * @param recent cautions by title only, written out shortly before
+     * @param titles by title only: written out shortly before, or of parts that come along
      * @param tools what to take in the hand
      */
     public record Step(
-            int number, List<Caution> cautions, List<String> recent, String instruction, String tools, String time) {
+            int number, List<Caution> cautions, List<Title> titles, String instruction, String tools, String time) {
         public Step {
             cautions = List.copyOf(cautions);
-            recent = List.copyOf(recent);
+            titles = List.copyOf(titles);
         }
     }
+
+    /** The title of a caution, as grave as its text. */
+    public record Title(boolean danger, String text) {}
 
     /** A tool, and for how many steps; {@code out} when it was said not to be there. */
     public record Tool(String name, String steps, boolean out) {}
@@ -256,25 +261,43 @@ public final class TodayView {
     private Step step(int number, Today.Work work, ToldCautions told) {
         List<String> ids = switch (work) {
             case Today.Work.Undo one -> one.operation().cautions();
-            case Today.Work.Fit one -> one.operation().needs().cautions();
+            case Today.Work.Fit one -> BuildWords.cautions(one.operation());
             case Today.Work.Soak one -> List.of();
         };
-        List<String> parts =
-                work instanceof Today.Work.Undo one ? one.operation().pieces() : List.of();
+        List<String> parts = switch (work) {
+            case Today.Work.Undo one -> one.operation().pieces();
+            case Today.Work.Fit one -> one.operation().kind() == BuildPlan.Kind.PLACE
+                    ? one.operation().subject().parts()
+                    : List.of();
+            case Today.Work.Soak one -> List.of();
+        };
         ToldCautions.Told now = told.at(number, ids, parts);
         List<Caution> full = new ArrayList<>(now.dangers());
         full.addAll(now.cautions());
         return new Step(
                 number,
                 full,
-                now.recent().stream()
-                        .map(recent -> recent.caution().title() + ", as at step " + recent.step() + ".")
-                        .toList(),
+                titles(now),
                 instruction(job, work),
                 String.join(", ", work.tools()),
                 SessionWords.minutes(
                         today().request().paces().time(work.nominal()).median()
                                 + work.nominal().waitMinutes()));
+    }
+
+    private static List<Title> titles(ToldCautions.Told now) {
+        List<Title> titles = new ArrayList<>();
+        now.recent()
+                .forEach(recent -> titles.add(new Title(
+                        recent.caution().level() == Caution.Level.DANGER,
+                        recent.caution().title() + ", as at step " + recent.step() + ".")));
+        if (!now.along().isEmpty()) {
+            titles.add(new Title(
+                    false,
+                    "With the parts that come along: "
+                            + now.along().stream().map(one -> one.title() + ".").collect(Collectors.joining(" "))));
+        }
+        return titles;
     }
 
     /** One line for a step. */
