@@ -29,6 +29,12 @@ final class FieldText {
             case PICTURE_BROKEN -> "this picture is damaged and cannot be read:" + given;
             case CHANGED_MEANWHILE -> "somebody changed it in the meantime; look again:" + given;
             case TURNED_ALREADY -> "an angle is never turned twice: " + String.join(", ", problem.near());
+            case LEFT_MIDWAY ->
+                "this stage was left midway: start at the first, back nothing off. Maybe --fastener "
+                        + numbers(problem) + "?";
+            case MARKS_NOT_SAID ->
+                "this stage was left midway, and an angle is never turned twice: look at the marks, then say"
+                        + " --broken-off, with --fastener for each whose mark has moved, or --uncertain";
             case NOT_YET -> given.strip() + " comes after " + String.join(", ", problem.near());
             case LACKS ->
                 given.strip() + " lacks something: "
@@ -41,5 +47,13 @@ final class FieldText {
                                 .toLowerCase(Locale.ROOT)
                                 .replace('_', ' ');
         };
+    }
+
+    private static String numbers(FieldProblem problem) {
+        return String.join(
+                ",",
+                problem.near().stream()
+                        .map(id -> id.substring(id.lastIndexOf('/') + 1))
+                        .toList());
     }
 }

@@ -6,6 +6,7 @@ import gudgeon.app.desk.Job;
 import gudgeon.app.desk.JobList;
 import gudgeon.app.desk.JobOrder;
 import gudgeon.app.desk.Places;
+import gudgeon.app.desk.Remembered;
 import gudgeon.app.desk.Watch;
 import gudgeon.app.document.BuildWords;
 import gudgeon.app.document.EntryWords;
@@ -76,6 +77,10 @@ final class JobAnswers {
         for (BuildPlan.Operation step : plan.operations()) {
             String box = bench.isDone(step) ? "  x " : "  - ";
             layout.withFigure(box, 4, words.instruction(step) + "  [" + step.id() + "]", words.number(step));
+            if (!bench.isDone(step)) {
+                Remembered was = Remembered.inList(job, step);
+                EntryWords.remembered(was.pieces(), was.words()).forEach(line -> layout.paragraph(6, "was: " + line));
+            }
             words.lacks(step).forEach(lack -> layout.paragraph(6, lack, Ink.STRONG));
         }
         return Exit.DONE;
@@ -89,6 +94,7 @@ final class JobAnswers {
         map.put("done", bench.isDone(step));
         map.put("after", step.order().after());
         map.put("blocked_by", step.holdUp().blockedBy());
+        map.put("was", Remembered.inList(bench.job(), step).words());
         map.put("turning", bench.turning(step).orElse(null));
         return map;
     }

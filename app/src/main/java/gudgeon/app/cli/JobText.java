@@ -4,6 +4,7 @@ import gudgeon.app.desk.BuildBench;
 import gudgeon.app.desk.Job;
 import gudgeon.app.desk.JobList;
 import gudgeon.app.desk.PlanChange;
+import gudgeon.app.desk.Remembered;
 import gudgeon.app.desk.StripQuestion;
 import gudgeon.app.desk.Watch;
 import gudgeon.app.desk.Workshop.Noted;
@@ -109,6 +110,8 @@ final class JobText {
         layout.heading("Next, " + names.zone(step.place().zone()));
         new CautionLines(screen).print(4, BuildWords.cautions(step));
         layout.withFigure("    ", 4, words.instruction(step), words.number(step));
+        Remembered was = Remembered.step(job, step);
+        EntryWords.remembered(was.pieces(), was.words()).forEach(line -> layout.paragraph(4, "was: " + line));
         words.lacks(step).forEach(lack -> layout.paragraph(4, lack, Ink.STRONG));
         new BuildBench(job).turning(step).ifPresent(this::turning);
         layout.line("    gudgeon together " + step.id());
@@ -121,6 +124,17 @@ final class JobText {
                     "It is not certain which were turned: take all out and renew them. " + numbers(turning.spent()),
                     Ink.STRONG);
             return;
+        }
+        if (turning.left() && turning.turn().isEmpty()) {
+            layout.paragraph(
+                    4,
+                    "It was left midway. Turn nothing yet: look at the marks, then say --broken-off with --fastener for"
+                            + " each whose mark has moved, or --uncertain",
+                    Ink.STRONG);
+            return;
+        }
+        if (turning.brokenOff()) {
+            layout.paragraph(4, "It was interrupted: back nothing off, turn none by its angle twice.", Ink.STRONG);
         }
         layout.paragraph(4, "In this order: " + numbers(turning.turn()));
         if (!turning.leave().isEmpty()) {

@@ -7,12 +7,17 @@ import gudgeon.core.planning.BuildPlan;
 import gudgeon.core.planning.BuildRequest;
 import gudgeon.core.planning.Resume;
 import gudgeon.core.planning.StripPlan;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** The way back of a job, from what was really undone: every step, what is done of it, what comes next. */
 public final class BuildBench {
+    /** Whoever comes back to a stage after longer than this has left it, whether they said so or not (decision 0023). */
+    public static final Duration AWAY = Duration.ofMinutes(30);
+
     private final Job job;
     private final BuildRequest request;
 
@@ -28,13 +33,21 @@ public final class BuildBench {
      * @param leave fasteners that have had it and are left alone
      * @param spent fasteners of which it is not certain whether they had their angle: all are taken out and renewed
      * @param brokenOff whether the step was interrupted and not taken up again
+     * @param left whether somebody left it without saying so, {@link BuildBench#AWAY}: a torque stage then starts at its first
+     *     fastener; an angle stage turns nothing until it is said which bear a mark
      */
-    public record Turning(List<String> turn, List<String> leave, List<String> spent, boolean brokenOff) {
+    public record Turning(
+            List<String> turn, List<String> leave, List<String> spent, boolean brokenOff, boolean left) {
         public Turning {
             turn = List.copyOf(turn);
             leave = List.copyOf(leave);
             spent = List.copyOf(spent);
         }
+    }
+
+    /** The job that it is the way back of. */
+    public Job job() {
+        return job;
     }
 
     /** What was really done in the strip, in order; ids that the engine does not have are left out. */
@@ -139,13 +152,28 @@ public final class BuildBench {
         boolean angle = tightening.angle() != null;
         List<String> had = (angle ? stage.turned() : stage.reached())
                 .stream().filter(tightening.fasteners()::contains).toList();
+        if (stage.certain() && left(joint, angle || !had.isEmpty())) {
+            return Optional.of(
+                    angle
+                            ? new Turning(List.of(), had, List.of(), true, true)
+                            : new Turning(tightening.fasteners(), List.of(), List.of(), true, true));
+        }
         if (!angle && !stage.interrupted()) {
             List<String> rest = tightening.fasteners().stream()
                     .filter(fastener -> !had.contains(fastener))
                     .toList();
-            return Optional.of(new Turning(rest, had, List.of(), false));
+            return Optional.of(new Turning(rest, had, List.of(), false, false));
         }
         Resume resume = Resume.after(tightening, had, stage.certain());
-        return Optional.of(new Turning(resume.turn(), resume.leave(), resume.spent(), stage.interrupted()));
+        return Optional.of(new Turning(resume.turn(), resume.leave(), resume.spent(), stage.interrupted(), false));
+    }
+
+    /** Whether a stage lies as somebody left it. @param begun whether it matters: something of it may have been turned */
+    private boolean left(Facts.@Nullable Tightened joint, boolean begun) {
+        return begun
+                && joint != null
+                && joint.touched()
+                        .map(at -> joint.leftSince() || Duration.between(at, job.now()).compareTo(AWAY) > 0)
+                        .orElse(false);
     }
 }

@@ -41,10 +41,16 @@ public record FastenersTurned(String step, List<String> fasteners) implements De
                     turned.stream().filter(turning.leave()::contains).toList();
             problems.add(new FieldProblem("fasteners", FieldProblem.Kind.TURNED_ALREADY, step, twice, ""));
         }
+        if (turning.left()) {
+            problems.addAll(afterLeaving(operation, turned));
+        }
         if (!problems.isEmpty()) {
             return new Telling.Wrong(problems);
         }
         List<Body> bodies = new ArrayList<>();
+        if (turning.left()) {
+            bodies.add(new Build.Interrupted(joint, tightening.stage(), true));
+        }
         bodies.add(
                 angle
                         ? new Build.AngleTurned(joint, tightening.stage(), turned)
@@ -53,5 +59,16 @@ public record FastenersTurned(String step, List<String> fasteners) implements De
             bodies.add(new Build.StepBuilt(step, List.of(), 0));
         }
         return new Telling.Facts(bodies, List.of());
+    }
+
+    /** After somebody left, a torque stage is taken up at its first fastener, and an angle stage not before its marks are told. */
+    static List<FieldProblem> afterLeaving(BuildPlan.Operation operation, List<String> turned) {
+        BuildPlan.Tightening tightening = operation.tightening();
+        if (tightening == null || turned.contains(tightening.fasteners().getFirst()) && tightening.angle() == null) {
+            return List.of();
+        }
+        FieldProblem.Kind kind =
+                tightening.angle() == null ? FieldProblem.Kind.LEFT_MIDWAY : FieldProblem.Kind.MARKS_NOT_SAID;
+        return List.of(new FieldProblem("fasteners", kind, operation.id(), tightening.fasteners(), ""));
     }
 }

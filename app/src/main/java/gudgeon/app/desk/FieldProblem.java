@@ -51,6 +51,10 @@ public record FieldProblem(String field, Kind kind, String given, List<String> n
         CHANGED_MEANWHILE,
         /** A fastener has had its angle; it is never turned twice. */
         TURNED_ALREADY,
+        /** A torque stage was left midway; it starts again at its first fastener, and near names the order. */
+        LEFT_MIDWAY,
+        /** An angle stage was left midway; first it is said which fasteners bear a mark. */
+        MARKS_NOT_SAID,
         /** A step before it is not done, or it lacks something. */
         NOT_YET,
         /** It lacks something: near names the sort of lack and what is lacking. */

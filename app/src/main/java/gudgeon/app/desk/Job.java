@@ -11,6 +11,8 @@ import gudgeon.core.engine.LiftingWay;
 import gudgeon.core.planning.Blocked;
 import gudgeon.core.planning.StripPlan;
 import gudgeon.core.planning.StripRequest;
+import java.time.Clock;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,12 +34,14 @@ public final class Job {
     private final String id;
     private final JobState state;
     private final Plans plans;
+    private final Clock clock;
     private volatile @Nullable OwnEngine engine;
 
-    Job(String id, JobState state, Plans plans) {
+    Job(String id, JobState state, Plans plans, Clock clock) {
         this.id = id;
         this.state = state;
         this.plans = plans;
+        this.clock = clock;
     }
 
     /**
@@ -85,6 +89,11 @@ public final class Job {
     public String name() {
         String name = facts().setting().name();
         return name.isEmpty() ? id : name;
+    }
+
+    /** Now, by the clock of its workshop. */
+    OffsetDateTime now() {
+        return OffsetDateTime.now(clock);
     }
 
     Plans plans() {

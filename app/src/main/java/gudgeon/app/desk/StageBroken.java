@@ -4,6 +4,7 @@ import gudgeon.core.book.Build;
 import gudgeon.core.planning.BuildPlan;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A stage was broken off. A torque stage then begins again at its first fastener, nothing backed off; of an angle stage only
@@ -40,9 +41,20 @@ public record StageBroken(String step, boolean certain, List<String> marked) imp
         if (!problems.isEmpty()) {
             return new Telling.Wrong(problems);
         }
+        if (tightening.angle() != null
+                && certain
+                && Stream.concat(had.stream(), fresh.stream()).toList().containsAll(tightening.fasteners())) {
+            return allHaveIt(joint, tightening.stage(), fresh);
+        }
         Build.Interrupted broken = new Build.Interrupted(joint, tightening.stage(), certain);
         return tightening.angle() != null && !fresh.isEmpty()
                 ? Telling.facts(new Build.AngleTurned(joint, tightening.stage(), fresh), broken)
                 : Telling.facts(broken);
+    }
+
+    /** Every mark has moved: nothing of the step is left. */
+    private Telling allHaveIt(String joint, int stage, List<String> fresh) {
+        Build.StepBuilt done = new Build.StepBuilt(step, List.of(), 0);
+        return fresh.isEmpty() ? Telling.facts(done) : Telling.facts(new Build.AngleTurned(joint, stage, fresh), done);
     }
 }

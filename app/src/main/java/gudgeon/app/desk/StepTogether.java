@@ -36,6 +36,9 @@ public record StepTogether(String step, double minutes, double litres, String no
             return new Telling.Wrong(problems);
         }
         problems.addAll(ready(bench, found.get()));
+        bench.turning(found.get())
+                .filter(BuildBench.Turning::left)
+                .ifPresent(turning -> problems.addAll(FastenersTurned.afterLeaving(found.get(), List.of())));
         return problems.isEmpty()
                 ? new Telling.Facts(bodies(bench, found.get()), List.of())
                 : new Telling.Wrong(problems);

@@ -109,7 +109,7 @@ public final class Workshop implements AutoCloseable {
         for (Entry entry : news) {
             state = state.after(entry);
         }
-        Job job = new Job(id, state, plans);
+        Job job = new Job(id, state, plans, clock);
         synchronized (remembered) {
             remembered.put(id, job);
         }
@@ -139,7 +139,9 @@ public final class Workshop implements AutoCloseable {
 
     /** It was said before: the same is harmless, and something else is refused. What it came to then is asked of the book as it was then. */
     private Noted again(Job job, Deed deed, List<Entry> book, int at) {
-        Job then = new Job(job.id(), JobState.of(job.id(), book.subList(0, at)), plans);
+        OffsetDateTime said = book.get(at).stamp().at();
+        Clock stopped = Clock.fixed(said.toInstant(), said.getOffset());
+        Job then = new Job(job.id(), JobState.of(job.id(), book.subList(0, at)), plans, stopped);
         UUID first = book.get(at).id();
         if (deed.tell(then) instanceof Deed.Telling.Facts facts && at + facts.bodies().size() <= book.size()) {
             List<Entry> stroke = book.subList(at, at + facts.bodies().size());

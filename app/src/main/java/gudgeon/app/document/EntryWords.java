@@ -107,6 +107,16 @@ public final class EntryWords {
         };
     }
 
+    /** What was written down about a joint or parts, one line each: fasteners as found first, then the words as they are. */
+    public static List<String> remembered(List<Strip.Piece> pieces, List<String> words) {
+        List<String> lines = new ArrayList<>();
+        if (!pieces.isEmpty()) {
+            lines.add("Found: " + pieces(pieces).substring(", ".length()));
+        }
+        lines.addAll(words);
+        return lines;
+    }
+
     private static String pieces(List<Strip.Piece> pieces) {
         StringBuilder words = new StringBuilder();
         for (Strip.Piece piece : pieces) {

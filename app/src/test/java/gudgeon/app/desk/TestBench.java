@@ -6,18 +6,41 @@ import gudgeon.app.store.SqliteStore;
 import gudgeon.core.book.Setup;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 
-/** A workshop on a fresh store, with a clock that stands still and short ways of saying things. */
+/** A workshop on a fresh store, with a clock that stands still until told, and short ways of saying things. */
 final class TestBench implements AutoCloseable {
     final Workshop workshop;
     Job job;
+    private final Moving clock;
+
+    /** A clock that moves only when told. */
+    private static final class Moving extends Clock {
+        private Instant now = Instant.parse("2026-10-03T08:00:00Z");
+
+        @Override
+        public ZoneId getZone() {
+            return ZoneOffset.ofHours(1);
+        }
+
+        @Override
+        public Clock withZone(ZoneId zone) {
+            return Clock.fixed(now, zone);
+        }
+
+        @Override
+        public Instant instant() {
+            return now;
+        }
+    }
 
     TestBench(Path folder, OpenJob.Start start, String... reach) {
-        Clock clock = Clock.fixed(Instant.parse("2026-10-03T08:00:00Z"), ZoneOffset.ofHours(1));
+        clock = new Moving();
         workshop = new Workshop(SqliteStore.open(folder.resolve("books.sqlite")), clock, new EntryIds(clock));
         OpenJob opening = new OpenJob(
                 "Barn job",
@@ -27,6 +50,11 @@ final class TestBench implements AutoCloseable {
         OpenJob.Reply reply = opening.open(workshop, Who.SOMEBODY, Optional.empty());
         assertThat(reply).isInstanceOf(OpenJob.Reply.Opened.class);
         job = ((OpenJob.Reply.Opened) reply).job();
+    }
+
+    /** Time goes by. */
+    void later(Duration time) {
+        clock.now = clock.now.plus(time);
     }
 
     /** Says a deed and fails when it is refused. */

@@ -2,14 +2,18 @@ package gudgeon.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gudgeon.app.desk.Deed;
 import gudgeon.app.desk.Job;
 import gudgeon.app.desk.OpenJob;
 import gudgeon.app.desk.PartsOff;
+import gudgeon.app.desk.Say;
 import gudgeon.app.desk.StepDone;
 import gudgeon.app.desk.StripQuestion;
 import gudgeon.app.desk.Who;
 import gudgeon.app.desk.Workshop;
+import gudgeon.core.book.Ref;
 import gudgeon.core.book.Setup;
+import gudgeon.core.book.Word;
 import gudgeon.core.planning.StripPlan;
 import java.nio.file.Path;
 import java.util.List;
@@ -124,6 +128,54 @@ class WayBackTest {
             assertThat(visitor.fill(job + "/closing", "/closing", "note", "tray empty")
                             .text())
                     .contains("Closed up and signed for");
+        }
+    }
+
+    /** Something else happens to the job meanwhile. */
+    private void meanwhile(String job, Deed deed) {
+        try (Workshop workshop = Workshop.open(folder.resolve("books.sqlite"))) {
+            Job there = workshop.findJob(job.substring("/jobs/".length())).orElseThrow();
+            assertThat(workshop.note(there, deed, Who.SOMEBODY, Optional.empty()))
+                    .isInstanceOf(Workshop.Noted.Done.class);
+        }
+    }
+
+    @Test
+    void aStageLeftWithoutAWordAndNotesOfTheStripAreTold() throws Exception {
+        String job = stripped();
+        meanwhile(job, new Say(new Word.Note("arrow to the belt"), List.of(Ref.part("head"))));
+        meanwhile(job, new Say(new Word.Note("left rear one is stiff"), List.of(Ref.joint("head-bolts"))));
+        try (WebServer server = WebServer.start(0, folder.resolve("books.sqlite"))) {
+            Visitor visitor = new Visitor(server.address());
+            String bench = job + "/build/bench";
+            assertThat(visitor.get(job + "/build").text()).contains("arrow to the belt", "left rear one is stiff");
+            assertThat(visitor.get(bench).text()).contains("How it was", "arrow to the belt");
+            visitor.fill(bench, "/build/done");
+            assertThat(visitor.get(bench).text()).contains("left rear one is stiff");
+            visitor.fill(bench, "/build/done");
+            visitor.fill(bench, "/build/turned");
+            Visitor.Page old = visitor.get(bench);
+            assertThat(old.text()).contains("Number 1 has it. Now number 2");
+            meanwhile(job, Say.that(new Setup.SessionStarted("sunday")));
+            Map<String, String> form = Visitor.form(old, "/build/turned");
+            Visitor.Page late = visitor.post(job + "/build/turned", form);
+            assertThat(late.status()).as("a page from before the leaving").isEqualTo(422);
+            assertThat(late.text()).contains("it starts at number 1");
+            assertThat(visitor.get(bench).text())
+                    .contains("It was left midway")
+                    .contains("starts at number 1")
+                    .contains("Back nothing off")
+                    .contains("All 4 have it");
+            visitor.fill(bench, "/build/done");
+
+            assertThat(visitor.fill(bench, "/build/turned").text()).contains("Number 1 has it");
+            meanwhile(job, Say.that(new Setup.SessionEnded("sunday", true, "")));
+            Visitor.Page asked = visitor.get(bench);
+            assertThat(asked.text()).contains("Look at the marks first", "Whose mark has moved?");
+            assertThat(asked.body()).doesNotContain("/build/turned").doesNotContain("data-hold");
+            assertThat(asked.body()).as("the one with an entry is not asked for").doesNotContain("name=\"f-1\"");
+            assertThat(visitor.fill(bench, "/build/broken", "certain", "yes", "f-3", "yes").text())
+                    .contains("Turn only those without a mark: 3 and 4");
         }
     }
 

@@ -2,12 +2,14 @@ package gudgeon.core.book;
 
 import gudgeon.core.book.Facts.Contradiction;
 import gudgeon.core.book.Facts.Contradiction.Sort;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 
@@ -28,6 +30,10 @@ final class BuildFold {
     private final Map<String, Integer> again = new HashMap<>();
     /** By joint, which entry turned which fastener in which stage. */
     private final Map<String, Map<String, UUID>> turnedBy = new HashMap<>();
+    /** By joint, when somebody was last at its tightening. */
+    private final Map<String, OffsetDateTime> touched = new LinkedHashMap<>();
+    /** Joints at which nobody was since a session began or ended. */
+    private final Set<String> leftSince = new LinkedHashSet<>();
     private final Set<String> signed = new LinkedHashSet<>();
     private final List<Build.TurningForce> forces = new ArrayList<>();
 
@@ -38,8 +44,17 @@ final class BuildFold {
 
     Facts.Built built() {
         Map<String, Facts.Tightened> joints = new LinkedHashMap<>();
-        stages.forEach(
-                (joint, byStage) -> joints.put(joint, new Facts.Tightened(byStage, again.getOrDefault(joint, 0))));
+        Set<String> all = new LinkedHashSet<>(stages.keySet());
+        all.addAll(touched.keySet());
+        for (String joint : all) {
+            joints.put(
+                    joint,
+                    new Facts.Tightened(
+                            stages.getOrDefault(joint, Map.of()),
+                            again.getOrDefault(joint, 0),
+                            Optional.ofNullable(touched.get(joint)),
+                            leftSince.contains(joint)));
+        }
         // what was undone again after it had been built is not built
         List<Build.StepBuilt> standing =
                 steps.values().stream().filter(step -> !reopened(step.step())).toList();
@@ -59,15 +74,25 @@ final class BuildFold {
     void add(Entry entry, Build build) {
         switch (build) {
             case Build.StepBuilt step -> step(entry, step);
-            case Build.StageReached reached -> reached(reached);
-            case Build.AngleTurned turned -> turned(entry, turned);
-            case Build.Interrupted broken -> broken(broken);
+            case Build.StageReached reached -> {
+                touch(entry, reached.joint());
+                reached(reached);
+            }
+            case Build.AngleTurned turned -> {
+                touch(entry, turned.joint());
+                turned(entry, turned);
+            }
+            case Build.Interrupted broken -> {
+                touch(entry, broken.joint());
+                broken(broken);
+            }
             case Build.StartedAgain started -> {
                 stages.put(started.joint(), new LinkedHashMap<>());
                 stepsOf.getOrDefault(started.joint(), List.of()).forEach(steps::remove);
                 stepsOf.remove(started.joint());
                 strip.reopen(entry, started.joint());
                 turnedBy.remove(started.joint());
+                touched.remove(started.joint());
                 again.merge(started.joint(), 1, Integer::sum);
             }
             case Build.TurningForce force -> forces.add(force);
@@ -76,10 +101,23 @@ final class BuildFold {
         }
     }
 
+    private void touch(Entry entry, String joint) {
+        touched.put(joint, entry.stamp().at());
+        leftSince.remove(joint);
+    }
+
+    /** A session begins or ends: whoever was at a joint has left it. */
+    void left() {
+        leftSince.addAll(touched.keySet());
+    }
+
     private void step(Entry entry, Build.StepBuilt step) {
         steps.put(nextStep, step);
         int slash = step.step().indexOf('/');
         if (slash > 0) {
+            if (!step.step().matches("(fill|bleed|check)/.*")) {
+                touch(entry, step.step().substring(0, slash));
+            }
             stepsOf.computeIfAbsent(step.step().substring(0, slash), joint -> new ArrayList<>())
                     .add(nextStep);
         }

@@ -274,8 +274,15 @@ public record Facts(
         }
     }
 
-    /** By stage, how far it is. @param startedAgain how often all fasteners were renewed and the stages begun again */
-    public record Tightened(Map<Integer, Stage> stages, int startedAgain) {
+    /**
+     * By stage, how far it is.
+     *
+     * @param startedAgain how often all fasteners were renewed and the stages begun again
+     * @param touched when somebody was last at it; empty when nobody was since its stages begun again
+     * @param leftSince whether a session began or ended after that
+     */
+    public record Tightened(
+            Map<Integer, Stage> stages, int startedAgain, Optional<OffsetDateTime> touched, boolean leftSince) {
         public Tightened {
             stages = fixed(stages);
         }

@@ -165,10 +165,13 @@ final class Fold {
             case Setup.TargetSet set -> target = set;
             case Setup.WillNotCome wont -> willNotCome.add(wont.joint());
             case Setup.ComesAfterAll comes -> willNotCome.remove(comes.joint());
-            case Setup.SessionStarted started ->
+            case Setup.SessionStarted started -> {
                 session = new Facts.Session(started.session(), entry.stamp().at(), "");
+                build.left();
+            }
             case Setup.SessionEnded ended -> {
                 session = null;
+                build.left();
                 leftSafe = ended.safe();
                 left = ended.left();
             }

@@ -24,6 +24,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** The pages of the way back. */
 public final class BuildPages implements AutoCloseable {
@@ -136,12 +137,13 @@ public final class BuildPages implements AutoCloseable {
     private void done(Context request) {
         Form form = Form.of(request);
         double litres = form.number("litres", "the litres", 0, MOST_LITRES).orElse(0);
-        written(
-                request,
-                form,
-                new StepTogether(step(form), 0, litres, form.text("note", "the note")),
-                "Done.",
-                "build/bench.jte");
+        List<String> turned = Stream.of(form.typed("turn").split(",", -1))
+                .filter(fastener -> !fastener.isEmpty())
+                .toList();
+        Deed deed = turned.isEmpty()
+                ? new StepTogether(step(form), 0, litres, form.text("note", "the note"))
+                : new FastenersTurned(step(form), turned);
+        written(request, form, deed, "Done.", "build/bench.jte");
     }
 
     private void turned(Context request) {

@@ -93,7 +93,7 @@ public final class BuildStepView {
 
     /** How it was before it came off: the person's own words and photos. */
     public HowItWas was() {
-        return placing() ? HowItWas.parts(job, step.subject().parts()) : HowItWas.joint(job, ref());
+        return HowItWas.step(job, step);
     }
 
     public String id() {
@@ -279,6 +279,27 @@ public final class BuildStepView {
         return turning.map(BuildBench.Turning::brokenOff).orElse(false);
     }
 
+    /** Whether somebody left a stage without saying so. */
+    public boolean left() {
+        return turning.map(BuildBench.Turning::left).orElse(false);
+    }
+
+    /** Whether it must first be said which bear a mark: an angle stage that was left. */
+    public boolean asksForMarks() {
+        return left() && angle();
+    }
+
+    /** Fasteners of which nothing is known, when it must be said which bear a mark; otherwise those still to turn. */
+    public List<Turn> unmarked() {
+        List<String> had = turning.map(BuildBench.Turning::leave).orElse(List.of());
+        return all().stream().filter(turn -> !had.contains(turn.id())).toList();
+    }
+
+    /** Those still to turn, as a form sends them; empty for other steps. */
+    public String turn() {
+        return String.join(",", todo().stream().map(Turn::id).toList());
+    }
+
     /** "1, 3 and 4". */
     public static String numbers(List<Turn> turns) {
         return Figures.list(
@@ -292,7 +313,7 @@ public final class BuildStepView {
 
     private HolePicture.Sign sign(Fastener fastener, int place) {
         int number = order().indexOf(fastener.id()) + 1;
-        BuildBench.Turning some = turning.orElse(new BuildBench.Turning(List.of(), List.of(), List.of(), false));
+        BuildBench.Turning some = turning.orElse(new BuildBench.Turning(List.of(), List.of(), List.of(), false, false));
         HolePicture.State state = HolePicture.State.PLAIN;
         if (some.spent().contains(fastener.id())) {
             state = HolePicture.State.SPENT;

@@ -2,9 +2,11 @@ package gudgeon.app.web.build;
 
 import gudgeon.app.desk.BuildBench;
 import gudgeon.app.desk.Job;
+import gudgeon.app.desk.Remembered;
 import gudgeon.app.document.BuildWords;
 import gudgeon.app.document.Figures;
 import gudgeon.app.document.Names;
+import gudgeon.app.web.jobs.HowItWas;
 import gudgeon.app.web.jobs.JobPaths;
 import gudgeon.app.web.jobs.SaidView;
 import gudgeon.core.planning.BuildPlan;
@@ -39,6 +41,7 @@ public final class WayBackView {
      * @param figure torque or angle, otherwise the time
      * @param lacks what it lacks itself
      * @param waits what it waits for; empty when it can be done
+     * @param was what the person wrote down about it when it came off
      */
     public record Step(
             int number,
@@ -48,9 +51,11 @@ public final class WayBackView {
             boolean now,
             boolean gate,
             List<String> lacks,
-            String waits) {
+            String waits,
+            List<String> was) {
         public Step {
             lacks = List.copyOf(lacks);
+            was = List.copyOf(was);
         }
 
         public String style() {
@@ -140,7 +145,8 @@ public final class WayBackView {
                 operation.id().equals(next),
                 operation.order().gate(),
                 done ? List.of() : words.lacks(operation),
-                waits);
+                waits,
+                done ? List.of() : HowItWas.lines(Remembered.inList(job, operation)));
     }
 
     /** Where the strip, as it really was, contradicts the file. */

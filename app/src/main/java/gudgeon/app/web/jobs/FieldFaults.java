@@ -29,6 +29,9 @@ final class FieldFaults {
             case PICTURE_BROKEN -> "That picture is damaged and cannot be read. Take it again.";
             case CHANGED_MEANWHILE -> "Somebody changed it in the meantime: look again.";
             case TURNED_ALREADY -> "That one has had its angle; it is never turned twice.";
+            case LEFT_MIDWAY ->
+                "This stage was left midway: it starts at number 1, every one in order. Back nothing off.";
+            case MARKS_NOT_SAID -> "This stage was left midway: say first whose mark has moved.";
             case NOT_YET -> "Not yet: it comes after " + String.join(", ", problem.near()) + ".";
             case LACKS -> "It lacks something: " + String.join(", ", problem.near()) + ".";
             case NOT_BALANCED -> "It does not balance: " + problem.given() + ".";

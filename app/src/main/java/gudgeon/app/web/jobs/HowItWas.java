@@ -2,24 +2,21 @@ package gudgeon.app.web.jobs;
 
 import gudgeon.app.desk.Job;
 import gudgeon.app.desk.JobPhotos;
+import gudgeon.app.desk.Remembered;
+import gudgeon.app.document.EntryWords;
 import gudgeon.app.document.Figures;
 import gudgeon.app.document.Names;
-import gudgeon.core.book.Facts;
 import gudgeon.core.book.Ref;
-import gudgeon.core.engine.Engine;
-import gudgeon.core.engine.Joint;
+import gudgeon.core.planning.BuildPlan;
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 
 /**
  * How something was before it came off, as the person wrote it down and photographed it: shown at the strip, and again when it
  * goes back.
  *
- * @param lines how things run, what differs from the file
+ * @param lines how things run, what differs from the file, where each fastener sat, notes
  */
 public record HowItWas(List<String> lines, List<Shot> shots) {
     private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("d MMM, HH:mm", Locale.UK);
@@ -44,33 +41,26 @@ public record HowItWas(List<String> lines, List<Shot> shots) {
 
     /** A joint, with what bends in it. */
     public static HowItWas joint(Job job, String id) {
-        List<String> lines = new ArrayList<>();
-        Facts.FoundJoint found = job.facts().findings().joints().get(id);
-        if (found != null && !found.differs().isEmpty()) {
-            lines.add(found.differs());
-        }
-        Set<String> ids = new LinkedHashSet<>();
-        ids.add(id);
-        job.engine().findJoint(id).ifPresent(joint -> ids.addAll(bending(job.engine(), joint)));
-        lines.addAll(runs(job, ids));
-        return new HowItWas(lines, shots(job, JobPhotos.about(job, ids)));
+        return of(job, Remembered.joint(job, id));
     }
 
     /** Parts, as one piece. */
     public static HowItWas parts(Job job, List<String> ids) {
-        return new HowItWas(runs(job, ids), shots(job, JobPhotos.about(job, ids)));
+        return of(job, Remembered.parts(job, ids));
     }
 
-    private static List<String> bending(Engine engine, Joint joint) {
-        return joint.flexible() ? List.of(joint.between().getFirst()) : List.of();
+    /** What is of use at a step of the way back. */
+    public static HowItWas step(Job job, BuildPlan.Operation step) {
+        return of(job, Remembered.step(job, step));
     }
 
-    private static List<String> runs(Job job, Iterable<String> ids) {
-        List<String> lines = new ArrayList<>();
-        for (String id : ids) {
-            lines.addAll(job.facts().findings().routings().getOrDefault(id, List.of()));
-        }
-        return lines;
+    private static HowItWas of(Job job, Remembered remembered) {
+        return new HowItWas(lines(remembered), shots(job, remembered.photos()));
+    }
+
+    /** Its words, one line each. */
+    public static List<String> lines(Remembered remembered) {
+        return EntryWords.remembered(remembered.pieces(), remembered.words());
     }
 
     private static List<Shot> shots(Job job, List<JobPhotos.Shot> shots) {
