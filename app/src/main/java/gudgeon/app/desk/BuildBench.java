@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 
 /** The way back of a job, from what was really undone: every step, what is done of it, what comes next. */
 public final class BuildBench {
-    /** Whoever comes back to a stage after longer than this has left it, whether they said so or not (decision 0023). */
+    /** Whoever comes back to a stage after longer than this has left it, whether they said so or not (decision 0024). */
     public static final Duration AWAY = Duration.ofMinutes(30);
 
     private final Job job;
