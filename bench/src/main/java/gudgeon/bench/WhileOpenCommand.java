@@ -102,11 +102,11 @@ final class WhileOpenCommand implements Callable<Integer> {
         double from = Cpu.threadSeconds();
         EveryPart answer = work.get();
         double first = Cpu.threadSeconds() - from;
-        work.get();
+        var _ = work.get();
         double[] times = new double[Math.max(1, repeat)];
         for (int i = 0; i < times.length; i++) {
             double begun = Cpu.threadSeconds();
-            work.get();
+            var _ = work.get();
             times[i] = Cpu.threadSeconds() - begun;
         }
         Arrays.sort(times);
