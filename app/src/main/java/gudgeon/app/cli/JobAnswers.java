@@ -5,13 +5,18 @@ import gudgeon.app.desk.ClosingUp;
 import gudgeon.app.desk.Job;
 import gudgeon.app.desk.JobList;
 import gudgeon.app.desk.JobOrder;
+import gudgeon.app.desk.LayOut;
+import gudgeon.app.desk.OldBesideNew;
 import gudgeon.app.desk.Places;
 import gudgeon.app.desk.Remembered;
+import gudgeon.app.desk.Toolbox;
 import gudgeon.app.desk.Watch;
 import gudgeon.app.document.BuildWords;
+import gudgeon.app.document.CompareWords;
 import gudgeon.app.document.EntryWords;
 import gudgeon.app.document.Figures;
 import gudgeon.app.document.Names;
+import gudgeon.app.document.ToolWords;
 import gudgeon.app.format.PlainJson;
 import gudgeon.core.book.JobState;
 import gudgeon.core.planning.BuildPlan;
@@ -105,9 +110,36 @@ final class JobAnswers {
         }
         new OrderText(screen).summary(job.engine(), order.list());
         order.spoilt().forEach(spend -> layout.line("  spoilt: " + spend.count() + " × " + spend.spec()));
+        job.facts().kept().compared().keySet().forEach(spec -> {
+            String differs = CompareWords.differences(OldBesideNew.differences(job, spec));
+            if (!differs.isEmpty()) {
+                layout.paragraph(2, "not like the old one: " + spec + ", " + differs, Ink.STRONG);
+            }
+        });
         order.ordered()
                 .forEach((spec, count) -> layout.line("  ordered: " + count + " × " + spec + ", arrived "
                         + order.received().getOrDefault(spec, 0)));
+        return Exit.DONE;
+    }
+
+    /** What to lay out; tools that are not there first. */
+    int tools(Toolbox toolbox, int minutes) {
+        LayOut out = LayOut.of(job, toolbox, minutes);
+        if (json) {
+            Map<String, Object> answer = new LinkedHashMap<>();
+            answer.put("job", job.id());
+            answer.put("minutes", minutes);
+            answer.put("steps", out.today().size());
+            answer.put("tools", out.tools().stream().map(JobJson::tool).toList());
+            return asJson(answer);
+        }
+        out.missing().forEach(tool -> layout.paragraph(2, "not there: " + tool.name(), Ink.STRONG));
+        out.tools().stream()
+                .filter(tool -> !tool.missing())
+                .forEach(tool -> layout.line("  " + tool.name()
+                        + tool.said().map(said -> ", " + ToolWords.of(said)).orElse("")));
+        layout.line("  for " + Figures.count(out.today().size(), "step") + " of " + out.left() + " in " + minutes
+                + " minutes");
         return Exit.DONE;
     }
 

@@ -1,6 +1,7 @@
 package gudgeon.app.cli;
 
 import gudgeon.app.desk.JobList;
+import gudgeon.app.desk.LayOut;
 import gudgeon.app.desk.PlanChange;
 import gudgeon.app.format.EntryJson;
 import gudgeon.core.book.Entry;
@@ -51,6 +52,15 @@ final class JobJson {
         map.put("tools", operation.place().tools());
         map.put("seconds", operation.seconds());
         map.put("cautions", operation.cautions());
+        return map;
+    }
+
+    static Map<String, Object> tool(LayOut.Tool tool) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("tool", tool.name());
+        map.put("steps", tool.works().size());
+        map.put("said", tool.said().map(said -> said.whose()).orElse(null));
+        map.put("from", tool.said().map(said -> said.from()).orElse(""));
         return map;
     }
 

@@ -5,6 +5,7 @@ import gudgeon.app.desk.Job;
 import gudgeon.app.desk.JobList;
 import gudgeon.app.desk.JobOrder;
 import gudgeon.app.desk.StripQuestion.Reply;
+import gudgeon.app.desk.Toolbox;
 import gudgeon.app.desk.Workshop;
 import gudgeon.app.format.PlainJson;
 import gudgeon.app.format.StripJson;
@@ -12,6 +13,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 
 /** One question about a job. */
 @Command(
@@ -26,11 +28,27 @@ import picocli.CommandLine.Mixin;
             "4:The program or the machine failed"
         })
 final class JobQuestionCommand implements Callable<Integer> {
+    private static final int USUAL_MINUTES = 90;
+
     private final Screen screen;
     private final JobQuestion question;
 
     @Mixin
     private JobOptions options = new JobOptions();
+
+    @Option(
+            names = "--pdf",
+            paramLabel = "FILE",
+            defaultValue = "",
+            description = "plan, build, order: write the sheet to print, as the job stands; places: labels for the bags.")
+    private String pdf = "";
+
+    @Option(
+            names = "--csv",
+            paramLabel = "FILE",
+            defaultValue = "",
+            description = "order, book: write it for a spreadsheet; - for the screen.")
+    private String csv = "";
 
     JobQuestionCommand(Screen screen, JobQuestion question) {
         this.screen = screen;
@@ -40,6 +58,9 @@ final class JobQuestionCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         JobRun run = new JobRun(screen, options);
+        if (!pdf.isEmpty() || !csv.isEmpty()) {
+            return new JobPaperRun(screen, options, question).write(pdf, csv);
+        }
         return question == JobQuestion.LIST ? run.inWorkshop(this::list) : run.onJob(this::answer);
     }
 
@@ -63,6 +84,7 @@ final class JobQuestionCommand implements Callable<Integer> {
             case PLAN -> plan(job);
             case BUILD -> answers.build();
             case ORDER -> answers.order(JobOrder.of(job));
+            case TOOLS -> answers.tools(Toolbox.of(workshop, job), USUAL_MINUTES);
             case PLACES -> answers.places();
             case LEDGER -> answers.ledger(ClosingUp.of(job));
             case CLOSE -> close(workshop, job, answers);

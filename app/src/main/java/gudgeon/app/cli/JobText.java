@@ -9,6 +9,7 @@ import gudgeon.app.desk.StripQuestion;
 import gudgeon.app.desk.Watch;
 import gudgeon.app.desk.Workshop.Noted;
 import gudgeon.app.document.BuildWords;
+import gudgeon.app.document.CompareWords;
 import gudgeon.app.document.EntryWords;
 import gudgeon.app.document.Figures;
 import gudgeon.app.document.Names;
@@ -112,9 +113,17 @@ final class JobText {
         layout.withFigure("    ", 4, words.instruction(step), words.number(step));
         Remembered was = Remembered.step(job, step);
         EntryWords.remembered(was.pieces(), was.words()).forEach(line -> layout.paragraph(4, "was: " + line));
+        differs(step);
         words.lacks(step).forEach(lack -> layout.paragraph(4, lack, Ink.STRONG));
         new BuildBench(job).turning(step).ifPresent(this::turning);
         layout.line("    gudgeon together " + step.id());
+    }
+
+    private void differs(BuildPlan.Operation step) {
+        String differs = CompareWords.differences(new BuildBench(job).differences(step));
+        if (!differs.isEmpty()) {
+            layout.paragraph(4, "The new piece is not like the old one: " + differs, Ink.STRONG);
+        }
     }
 
     private void turning(BuildBench.Turning turning) {

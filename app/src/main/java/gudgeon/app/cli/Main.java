@@ -65,6 +65,8 @@ public final class Main {
         root.addSubcommand(new AddCommand(screen));
         root.addSubcommand(new TogetherCommand(screen));
         root.addSubcommand(new BagCommand(screen));
+        root.addSubcommand(new ToolCommand(screen));
+        root.addSubcommand(new CameCommand(screen));
         root.addSubcommand(new NoteCommand(screen));
         root.addSubcommand(new PhotoCommand(screen));
         root.addSubcommand(new TellCommand(screen));

@@ -2,6 +2,7 @@ package gudgeon.app.desk;
 
 import gudgeon.core.book.Build;
 import gudgeon.core.book.Facts;
+import gudgeon.core.book.Keeping;
 import gudgeon.core.engine.Engine;
 import gudgeon.core.planning.BuildPlan;
 import gudgeon.core.planning.BuildRequest;
@@ -136,6 +137,15 @@ public final class BuildBench {
                     .ifPresent(before -> undone.add(before.id()));
         }
         return undone;
+    }
+
+    /** Facts in which a new piece that this step fits was found to differ from the old one. */
+    public List<Keeping.Compared> differences(BuildPlan.Operation operation) {
+        return operation.needs().inputs().stream()
+                .map(BuildPlan.Input::spec)
+                .distinct()
+                .flatMap(spec -> OldBesideNew.differences(job, spec).stream())
+                .toList();
     }
 
     /** How far a tightening step is; empty for a step that turns nothing. */

@@ -7,7 +7,7 @@ import gudgeon.core.planning.StripPlan;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.OptionalInt;
+import java.util.Optional;
 import java.util.Set;
 
 /** The way back on paper: step by step, the number of each stage large, the pattern drawn, gates and blocked steps marked. */
@@ -17,14 +17,16 @@ public final class BuildSheet {
     private final BuildWords words;
     private final Names names;
     private final Bags bags;
+    private final Set<String> done;
     private final CautionBars cautions;
 
-    private BuildSheet(Engine engine, BuildPlan plan, Bags bags, Cautions catalogue) {
+    private BuildSheet(Engine engine, BuildPlan plan, Bags bags, Set<String> done, Cautions catalogue) {
         this.engine = engine;
         this.plan = plan;
         this.words = new BuildWords(engine);
         this.names = new Names(engine);
         this.bags = bags;
+        this.done = done;
         this.cautions = new CautionBars(catalogue, engine);
     }
 
@@ -36,7 +38,24 @@ public final class BuildSheet {
      */
     public static byte[] pdf(
             Engine engine, StripPlan strip, BuildPlan plan, String subject, Cautions catalogue, Issue issue) {
-        BuildSheet sheet = new BuildSheet(engine, plan, Bags.of(engine, strip), catalogue);
+        return pdf(engine, Bags.of(engine, strip), plan, Set.of(), subject, catalogue, issue);
+    }
+
+    /**
+     * The sheet of a way back that is underway.
+     *
+     * @param bags the bags that its fasteners lie in
+     * @param done ids of steps that are done, whose boxes are crossed
+     */
+    public static byte[] pdf(
+            Engine engine,
+            Bags bags,
+            BuildPlan plan,
+            Set<String> done,
+            String subject,
+            Cautions catalogue,
+            Issue issue) {
+        BuildSheet sheet = new BuildSheet(engine, plan, bags, done, catalogue);
         String title = "Build sheet: " + engine.identity().name();
         return Paper.pdf(title, Paper.cells(engine, issue, "Build sheet"), sheet.body(subject));
     }
@@ -122,7 +141,7 @@ public final class BuildSheet {
 
     private void step(Xhtml out, BuildPlan.Operation operation) {
         out.open("table", "step").open("tr", "");
-        out.open("td", "box").text("div", "tick", "").close();
+        out.open("td", "box").text("div", "tick", done.contains(operation.id()) ? "×" : "").close();
         out.text("td", "no", String.valueOf(operation.number()));
         out.open("td", "");
         List<String> placed =
@@ -154,11 +173,11 @@ public final class BuildSheet {
         }
         out.close();
         out.open("td", "min").text(Figures.time(operation.clock().seconds()));
-        OptionalInt bag = operation.kind() == BuildPlan.Kind.SNUG
-                ? bags.find(operation.subject().ref())
-                : OptionalInt.empty();
+        Optional<String> bag = operation.kind() == BuildPlan.Kind.SNUG
+                ? bags.label(operation.subject().ref())
+                : Optional.empty();
         if (bag.isPresent()) {
-            out.open("div", "bag").text("span", "label", "Bag ").text("span", "bagno", String.valueOf(bag.getAsInt()));
+            out.open("div", "bag").text("span", "label", "Bag ").text("span", "bagno", bag.get());
             out.close();
         }
         out.close().close().close();

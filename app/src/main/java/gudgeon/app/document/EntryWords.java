@@ -170,6 +170,11 @@ public final class EntryWords {
             case Keeping.Ordered order ->
                 "Ordered: " + order.count() + " × " + order.spec()
                         + (order.price() >= 0 ? ", " + Figures.money(order.price()) : "");
+            case Keeping.ToolMarked tool ->
+                capital(tool.tool()) + ": " + tool.whose().name().toLowerCase(Locale.ROOT)
+                        + after(tool.whose() == Keeping.Whose.BORROWED ? " from " : ", ", tool.from());
+            case Keeping.Compared fact ->
+                "Compared: " + fact.spec() + ", " + fact.fact() + ": old " + fact.was() + ", new " + fact.now();
             case Keeping.Received arrival ->
                 "Arrived: " + arrival.count() + " × " + arrival.spec()
                         + (arrival.compared() ? ", same as the old one" : "") + after(": ", arrival.note());

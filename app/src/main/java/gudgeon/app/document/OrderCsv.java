@@ -1,6 +1,7 @@
 package gudgeon.app.document;
 
 import gudgeon.core.engine.Engine;
+import gudgeon.core.engine.Spend;
 import gudgeon.core.ordering.Amount;
 import gudgeon.core.ordering.OrderLine;
 import gudgeon.core.ordering.OrderList;
@@ -15,6 +16,11 @@ public final class OrderCsv {
 
     /** The whole file. */
     public static String of(Engine engine, OrderList list) {
+        return of(engine, list, List.of());
+    }
+
+    /** The whole file. @param spoilt fasteners that trouble has spoilt, listed last */
+    public static String of(Engine engine, OrderList list, List<Spend> spoilt) {
         OrderWords words = new OrderWords(engine);
         StringBuilder out = new StringBuilder();
         row(out, List.of("section", "amount", "unit", "what", "price each", "price known", "for"));
@@ -37,6 +43,9 @@ public final class OrderCsv {
                                 String.join("; ", words.uses(line))));
             }
         }
+        for (Spend spend : spoilt) {
+            row(out, List.of("Because of trouble", String.valueOf(spend.count()), "piece", spend.spec(), "", "", ""));
+        }
         return out.toString();
     }
 
@@ -56,7 +65,7 @@ public final class OrderCsv {
         };
     }
 
-    private static void row(StringBuilder out, List<String> fields) {
+    static void row(StringBuilder out, List<String> fields) {
         out.append(String.join(",", fields.stream().map(OrderCsv::field).toList()))
                 .append("\r\n");
     }

@@ -1,6 +1,7 @@
 package gudgeon.app.document;
 
 import gudgeon.core.engine.Engine;
+import gudgeon.core.engine.Spend;
 import gudgeon.core.ordering.Amount;
 import gudgeon.core.ordering.OrderLine;
 import gudgeon.core.ordering.OrderList;
@@ -18,13 +19,18 @@ public final class OrderSheet {
      * @param subject what the list is for, such as the words of a target
      */
     public static byte[] pdf(Engine engine, OrderList list, String subject, Issue issue) {
+        return pdf(engine, list, List.of(), subject, issue);
+    }
+
+    /** The list as PDF. @param spoilt fasteners that trouble has spoilt, listed last */
+    public static byte[] pdf(Engine engine, OrderList list, List<Spend> spoilt, String subject, Issue issue) {
         return Paper.pdf(
                 "Order sheet: " + engine.identity().name(),
                 Paper.cells(engine, issue, "Order sheet"),
-                body(engine, list, subject));
+                body(engine, list, spoilt, subject));
     }
 
-    private static Xhtml body(Engine engine, OrderList list, String subject) {
+    private static Xhtml body(Engine engine, OrderList list, List<Spend> spoilt, String subject) {
         OrderWords words = new OrderWords(engine);
         Xhtml out = new Xhtml();
         out.text("h1", "", engine.identity().name());
@@ -40,7 +46,25 @@ public final class OrderSheet {
             section(out, words, section, heads);
             heads = false;
         }
+        spoilt(out, spoilt);
         return out;
+    }
+
+    private static void spoilt(Xhtml out, List<Spend> spoilt) {
+        if (spoilt.isEmpty()) {
+            return;
+        }
+        out.open("div", "together").text("h2", "", "Because of trouble").open("table", "list");
+        for (Spend spend : spoilt) {
+            out.open("tr", "");
+            out.openStyled("td", "", "width:11mm").text("div", "tick", "").close();
+            out.openStyled("td", "amount", "width:22mm")
+                    .text(String.valueOf(spend.count()))
+                    .close();
+            out.open("td", "").text("div", "do", Names.capital(spend.spec())).close();
+            out.close();
+        }
+        out.close().close();
     }
 
     /** A section; its heading stays on the page of its first line. */

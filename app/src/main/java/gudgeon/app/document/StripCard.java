@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 
 /** The strip on paper: what to lay out, then step by step with cautions before each action, by runs in one place. */
@@ -23,21 +22,27 @@ public final class StripCard {
     private final Bags bags;
     private final CautionBars cautions;
 
-    private StripCard(Engine engine, StripPlan plan, StripRequest.Target target, Cautions catalogue) {
+    private StripCard(Engine engine, StripPlan plan, StripRequest.Target target, Bags bags, Cautions catalogue) {
         this.engine = engine;
         this.plan = plan;
         this.target = target;
         this.words = new StepWords(engine);
         this.why = new WhyWords(engine);
         this.names = new Names(engine);
-        this.bags = Bags.of(engine, plan);
+        this.bags = bags;
         this.cautions = new CautionBars(catalogue, engine);
     }
 
     /** The card as PDF. */
     public static byte[] pdf(
             Engine engine, StripPlan plan, StripRequest.Target target, Cautions catalogue, Issue issue) {
-        StripCard card = new StripCard(engine, plan, target, catalogue);
+        return pdf(engine, plan, target, Bags.of(engine, plan), catalogue, issue);
+    }
+
+    /** The card as PDF. @param bags the bags that its fasteners go into */
+    public static byte[] pdf(
+            Engine engine, StripPlan plan, StripRequest.Target target, Bags bags, Cautions catalogue, Issue issue) {
+        StripCard card = new StripCard(engine, plan, target, bags, catalogue);
         String title = "Strip card: " + engine.identity().name();
         return Paper.pdf(title, Paper.cells(engine, issue, "Strip card"), card.body());
     }
@@ -138,10 +143,10 @@ public final class StripCard {
             out.text("div", "why", "Why: " + because);
         }
         out.close();
-        OptionalInt bag = operation.kind() == StripPlan.Kind.LIFT ? OptionalInt.empty() : bags.find(operation.id());
+        Optional<String> bag = operation.kind() == StripPlan.Kind.LIFT ? Optional.empty() : bags.label(operation.id());
         out.open("td", "min").text(Figures.time(operation.seconds()));
         if (bag.isPresent()) {
-            out.open("div", "bag").text("span", "label", "Bag ").text("span", "bagno", String.valueOf(bag.getAsInt()));
+            out.open("div", "bag").text("span", "label", "Bag ").text("span", "bagno", bag.get());
             out.close();
         }
         out.close();

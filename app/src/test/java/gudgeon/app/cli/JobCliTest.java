@@ -36,6 +36,34 @@ class JobCliTest {
         return typed.err();
     }
 
+    private void papersAndTools() throws IOException {
+        for (String question : List.of("plan", "build", "order", "places")) {
+            Path pdf = folder.resolve(question + ".pdf");
+            Typed written = run("job", question, "--pdf", pdf.toString());
+            assertThat(written.exit()).as(written.err()).isEqualTo(Exit.DONE);
+            assertThat(written.err()).contains("written: ");
+            assertThat(Files.readAllBytes(pdf)).startsWith('%', 'P', 'D', 'F').hasSizeGreaterThan(5_000);
+        }
+        assertThat(done("job", "book", "--csv", "-"))
+                .startsWith("number,at,by,what,counts,id\r\n")
+                .contains("gasket blown at the left stud")
+                .contains(",no,");
+        done("trouble", "cowl-screws", "snapped", "--fastener", "1");
+        assertThat(done("job", "order", "--csv", "-")).contains("exhaust gasket", "Because of trouble,1,piece,");
+        done("undo");
+        assertThat(run("job", "ledger", "--pdf", "x.pdf").err()).contains("--pdf is for plan, build, order, places");
+        assertThat(run("job", "plan", "--csv", "x.csv").exit()).isEqualTo(Exit.USAGE);
+
+        assertThat(done("tool", "ladder", "--borrowed-from", "Ann")).contains("borrowed from Ann");
+        assertThat(run("tool", "ladder").err()).contains("--owned", "--missing");
+        String tool = done("job", "tools").lines().findFirst().orElseThrow().strip();
+        assertThat(done("tool", tool, "--missing")).contains("missing");
+        assertThat(done("job", "tools")).contains("not there: " + tool);
+        assertThat(done("job", "tools", "--json")).contains("\"MISSING\"");
+        assertThat(done("came", "head gasket", "--size", "60 x 70", "--compared")).contains("Compared: head gasket");
+        assertThat(refused("came", "head gasket", "--holes", "some")).contains("holes");
+    }
+
     @Test
     void fromTheFirstWordToTheLedger() throws IOException {
         assertThat(refused("next")).contains("no job yet", "gudgeon job new");
@@ -82,6 +110,7 @@ class JobCliTest {
         assertThat(done("job", "places")).contains("left drawer", "shelf");
         assertThat(done("job", "plan")).contains("silencer to crankcase half");
         assertThat(done("job", "order")).isNotEmpty();
+        papersAndTools();
         assertThat(done("job", "build")).contains("exhaust-nuts/snug");
         assertThat(refused("together", "exhaust-nuts/9")).contains("not known");
         assertThat(done("job", "book")).contains("struck through", "Job begun");

@@ -75,6 +75,12 @@ class RoomPagesTest {
                         .text())
                 .contains("laid beside the old one")
                 .contains("here: 1");
+        Visitor.Page other = visitor.fill(
+                job + "/order", "/received", "spec", "head gasket", "count", "1", "compared", "yes", "new-holes", "99");
+        assertThat(other.text()).contains("Not like the old one").contains("new 99");
+        assertThat(visitor.fill(job + "/order", "/received", "spec", "head gasket", "count", "1", "new-holes", "many")
+                        .status())
+                .isEqualTo(422);
         assertThat(visitor.fill(job + "/order", "/ordered", "spec", "head gasket", "count", "0")
                         .status())
                 .isEqualTo(422);
@@ -96,6 +102,23 @@ class RoomPagesTest {
     void theToolboxFitsTheTimeAndThePrintedPagesStand() throws Exception {
         String job = visitor.open("Tools", "wren-160", "piston");
         assertThat(visitor.get(job + "/toolbox?minutes=600").text()).contains("socket or spanner 12 mm");
+        Visitor.Page missing = visitor.fill(
+                job + "/toolbox?minutes=600", "/toolbox/tool", "tool", "circlip pliers", "whose", "MISSING");
+        assertThat(missing.text()).contains("Circlip pliers: not there", "Needed and not there");
+        assertThat(visitor.fill(
+                                job + "/toolbox?minutes=600",
+                                "/toolbox/tool",
+                                "tool",
+                                "circlip pliers",
+                                "whose",
+                                "BORROWED",
+                                "from",
+                                "Ann")
+                        .text())
+                .contains("borrowed from Ann")
+                .doesNotContain("Needed and not there");
+        assertThat(visitor.fill(job + "/toolbox", "/toolbox/tool", "whose", "ANY").status())
+                .isEqualTo(422);
         assertThat(visitor.get(job + "/toolbox?minutes=6").text()).doesNotContain("circlip pliers");
         assertThat(visitor.get(job + "/toolbox?minutes=x").status()).isEqualTo(422);
         assertThat(visitor.get(job + "/tags").text()).contains("Nothing has to hang on the key now");

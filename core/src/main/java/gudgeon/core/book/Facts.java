@@ -184,6 +184,8 @@ public record Facts(
      * @param aids supports, straps, pins fitted now that the file does not have, and about what
      * @param ordered how many of each specification are on their way
      * @param received how many arrived
+     * @param tools by tool, the last word on it
+     * @param compared by specification and fact, the last comparison of new with old
      */
     public record Kept(
             Map<String, Bag> bags,
@@ -191,7 +193,9 @@ public record Facts(
             Map<String, String> renewed,
             Map<String, String> aids,
             Map<String, Integer> ordered,
-            Map<String, Integer> received) {
+            Map<String, Integer> received,
+            Map<String, Tool> tools,
+            Map<String, Map<String, Keeping.Compared>> compared) {
         public Kept {
             bags = fixed(bags);
             marked = fixed(marked);
@@ -199,8 +203,15 @@ public record Facts(
             aids = fixed(aids);
             ordered = fixed(ordered);
             received = fixed(received);
+            tools = fixed(tools);
+            Map<String, Map<String, Keeping.Compared>> facts = new LinkedHashMap<>();
+            compared.forEach((spec, byFact) -> facts.put(spec, fixed(byFact)));
+            compared = fixed(facts);
         }
     }
+
+    /** The last word on a tool, and when it was said. */
+    public record Tool(Keeping.ToolMarked said, OffsetDateTime at) {}
 
     /**
      * A bag.

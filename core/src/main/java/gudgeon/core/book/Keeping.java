@@ -82,6 +82,40 @@ public sealed interface Keeping extends Body {
         }
     }
 
+    /**
+     * A tool is in the toolbox, lent, or not there. The last word on it holds, in all jobs of one toolbox.
+     *
+     * @param tool what steps call it: {@code socket 13 mm}
+     * @param from from whom it is borrowed; empty otherwise
+     */
+    record ToolMarked(String tool, Whose whose, String from) implements Keeping {
+        public ToolMarked {
+            Said.something(tool, "a tool");
+        }
+    }
+
+    /** Where a tool comes from. */
+    enum Whose {
+        OWNED,
+        BORROWED,
+        MISSING
+    }
+
+    /**
+     * One fact of a new piece beside that of the old one.
+     *
+     * @param spec what arrived
+     * @param fact which fact: count, length, size, holes
+     * @param was the old one
+     * @param now the new one
+     */
+    record Compared(String spec, String fact, String was, String now) implements Keeping {
+        public Compared {
+            Said.something(spec, "what is compared");
+            Said.something(fact, "the fact that is compared");
+        }
+    }
+
     /** Something arrived. @param compared whether it was laid beside the old one and agrees */
     record Received(String spec, int count, boolean compared, String note) implements Keeping {
         public Received {

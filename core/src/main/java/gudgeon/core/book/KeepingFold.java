@@ -25,6 +25,8 @@ final class KeepingFold {
     private final Map<String, String> aids = new LinkedHashMap<>();
     private final Map<String, Integer> ordered = new LinkedHashMap<>();
     private final Map<String, Integer> received = new LinkedHashMap<>();
+    private final Map<String, Facts.Tool> tools = new LinkedHashMap<>();
+    private final Map<String, Map<String, Keeping.Compared>> compared = new LinkedHashMap<>();
     private final Map<String, String> covered = new LinkedHashMap<>();
     private final Set<String> uncovered = new LinkedHashSet<>();
     private final Map<String, Facts.InAndOut> rags = new LinkedHashMap<>();
@@ -55,7 +57,7 @@ final class KeepingFold {
         Map<String, Facts.Bag> all = new LinkedHashMap<>();
         bags.forEach((name, bag) ->
                 all.put(name, new Facts.Bag(name, bag.joints, bag.contents, bag.place, bag.counts, bag.opened)));
-        return new Facts.Kept(all, marked, renewed, aids, ordered, received);
+        return new Facts.Kept(all, marked, renewed, aids, ordered, received, tools, compared);
     }
 
     Facts.Ledger ledger() {
@@ -111,6 +113,11 @@ final class KeepingFold {
                 }
             }
             case Keeping.Counted counted -> counted(entry, counted);
+            case Keeping.ToolMarked tool ->
+                tools.put(tool.tool(), new Facts.Tool(tool, entry.stamp().at()));
+            case Keeping.Compared fact ->
+                compared.computeIfAbsent(fact.spec(), spec -> new LinkedHashMap<>())
+                        .put(fact.fact(), fact);
             case Keeping.Ordered order -> ordered.merge(order.spec(), order.count(), Integer::sum);
             case Keeping.Received arrival -> received.merge(arrival.spec(), arrival.count(), Integer::sum);
         }

@@ -1,6 +1,7 @@
 package gudgeon.app.web.bags;
 
 import gudgeon.app.desk.Job;
+import gudgeon.app.desk.JobPapers;
 import gudgeon.app.desk.Places;
 import gudgeon.app.desk.Watch;
 import gudgeon.app.document.Figures;
@@ -83,10 +84,7 @@ public final class PlacesView {
     }
 
     static List<String> contents(Facts.Bag bag, Names names) {
-        Stream<String> fasteners =
-                bag.joints().entrySet().stream().map(joint -> joint.getValue() + " from " + names.any(joint.getKey()));
-        return Stream.concat(fasteners, bag.contents().isBlank() ? Stream.empty() : Stream.of(bag.contents()))
-                .toList();
+        return JobPapers.contents(bag, names);
     }
 
     /** Joints that are undone and whose fasteners are in no bag. */

@@ -3,6 +3,7 @@ package gudgeon.app.web.build;
 import gudgeon.app.desk.BuildBench;
 import gudgeon.app.desk.Job;
 import gudgeon.app.document.BuildWords;
+import gudgeon.app.document.CompareWords;
 import gudgeon.app.document.Figures;
 import gudgeon.app.document.Names;
 import gudgeon.app.document.StepWords;
@@ -211,6 +212,11 @@ public final class BuildStepView {
 
     public List<String> inputs() {
         return words.inputs(step);
+    }
+
+    /** In what a new piece of this step differs from the old one; empty when in nothing that was looked at. */
+    public String differs() {
+        return CompareWords.differences(bench.differences(step));
     }
 
     public List<String> notes() {

@@ -4,6 +4,7 @@ import gudgeon.app.desk.BuildBench;
 import gudgeon.app.desk.Job;
 import gudgeon.app.desk.Remembered;
 import gudgeon.app.document.BuildWords;
+import gudgeon.app.document.CompareWords;
 import gudgeon.app.document.Figures;
 import gudgeon.app.document.Names;
 import gudgeon.app.web.jobs.HowItWas;
@@ -144,9 +145,19 @@ public final class WayBackView {
                 done,
                 operation.id().equals(next),
                 operation.order().gate(),
-                done ? List.of() : words.lacks(operation),
+                done ? List.of() : lacks(operation),
                 waits,
                 done ? List.of() : HowItWas.lines(Remembered.inList(job, operation)));
+    }
+
+    /** What it lacks, and what is there and not like the old one. */
+    private List<String> lacks(BuildPlan.Operation operation) {
+        List<String> lacks = new ArrayList<>(words.lacks(operation));
+        String differs = CompareWords.differences(bench.differences(operation));
+        if (!differs.isEmpty()) {
+            lacks.add("The new piece is not like the old one: " + differs);
+        }
+        return lacks;
     }
 
     /** Where the strip, as it really was, contradicts the file. */

@@ -1,7 +1,9 @@
 package gudgeon.app.web.order;
 
+import gudgeon.app.desk.CameIn;
 import gudgeon.app.desk.Deed;
 import gudgeon.app.desk.Job;
+import gudgeon.app.desk.OldBesideNew;
 import gudgeon.app.desk.Say;
 import gudgeon.app.web.jobs.JobDesk;
 import gudgeon.app.web.jobs.JobPaths;
@@ -12,6 +14,8 @@ import gudgeon.app.web.page.Sheet;
 import gudgeon.core.book.Keeping;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.OptionalInt;
 
 /** The order list of a job. */
@@ -51,7 +55,7 @@ public final class OrderPages {
         Form form = Form.of(request);
         String spec = form.line("spec", "what was ordered");
         OptionalInt count = form.whole("count", "how many", 1, MOST);
-        written(request, form, new Keeping.Ordered(spec, count.orElse(0), -1), "Ordered: " + spec + ".");
+        written(request, form, Say.that(new Keeping.Ordered(spec, count.orElse(0), -1)), "Ordered: " + spec + ".");
     }
 
     private void received(Context request) {
@@ -59,16 +63,16 @@ public final class OrderPages {
         String spec = form.line("spec", "what came");
         OptionalInt count = form.whole("count", "how many", 1, MOST);
         String note = form.optionalLine("note", "the note");
-        written(
-                request,
-                form,
-                new Keeping.Received(spec, count.orElse(0), form.ticked("compared"), note),
-                "It came: " + spec + (form.ticked("compared") ? "; laid beside the old one." : "."));
+        Map<OldBesideNew.Sort, String> facts = new LinkedHashMap<>();
+        for (OldBesideNew.Sort sort : OldBesideNew.Sort.values()) {
+            facts.put(sort, form.optionalLine("new-" + sort.word(), "the " + sort.word()));
+        }
+        boolean same = form.ticked("compared");
+        written(request, form, new CameIn(spec, count.orElse(0), same, facts, note), "It came: " + spec + ".");
     }
 
-    private void written(Context request, Form form, Keeping body, String text) {
+    private void written(Context request, Form form, Deed deed, String text) {
         Job job = desk.job(request);
-        Deed deed = Say.that(body);
         if (form.sound() && desk.write(job, deed, form, text)) {
             Pages.goTo(request, JobPaths.job(job) + "/order?said=" + form.entry());
             return;

@@ -2,6 +2,8 @@ package gudgeon.app.web.order;
 
 import gudgeon.app.desk.Job;
 import gudgeon.app.desk.JobOrder;
+import gudgeon.app.desk.OldBesideNew;
+import gudgeon.app.document.CompareWords;
 import gudgeon.app.document.Figures;
 import gudgeon.app.document.Names;
 import gudgeon.app.document.OrderWords;
@@ -46,6 +48,8 @@ public final class OrderView {
      * @param used whether it was used up already, by what is undone
      * @param state "ordered 4, came 2"; empty when nothing was ordered
      * @param here whether all that is needed came
+     * @param facts what can be compared with the old one
+     * @param differs in what the new one was found to differ; empty when in nothing
      */
     public record Line(
             String spec,
@@ -56,7 +60,13 @@ public final class OrderView {
             String uses,
             boolean used,
             String state,
-            boolean here) {}
+            boolean here,
+            List<OldBesideNew.Fact> facts,
+            String differs) {
+        public Line {
+            facts = List.copyOf(facts);
+        }
+    }
 
     /** Lines of one sort. */
     public record Section(String name, List<Line> lines) {
@@ -107,7 +117,9 @@ public final class OrderView {
                 "drilled, snapped, rounded or missing",
                 true,
                 state(spend.spec()),
-                came(spend.spec()) >= spend.count());
+                came(spend.spec()) >= spend.count(),
+                OldBesideNew.of(job, spend.spec()).facts(),
+                differs(spend.spec()));
     }
 
     private Line line(OrderLine line) {
@@ -123,7 +135,15 @@ public final class OrderView {
                 Figures.list(uses, 3),
                 line.uses().stream().anyMatch(use -> done.contains(use.id())),
                 state(line.spec()),
-                came(line.spec()) >= pieces);
+                came(line.spec()) >= pieces,
+                line.amount() instanceof Amount.Pieces
+                        ? OldBesideNew.of(job, line.spec()).facts()
+                        : List.of(),
+                differs(line.spec()));
+    }
+
+    private String differs(String spec) {
+        return CompareWords.differences(OldBesideNew.differences(job, spec));
     }
 
     private int came(String spec) {

@@ -1,20 +1,18 @@
 package gudgeon.app.web.toolbox;
 
-import gudgeon.app.desk.BuildBench;
 import gudgeon.app.desk.Job;
+import gudgeon.app.desk.LayOut;
+import gudgeon.app.desk.Toolbox;
 import gudgeon.app.document.BuildWords;
 import gudgeon.app.document.Figures;
 import gudgeon.app.document.Names;
 import gudgeon.app.document.StepWords;
+import gudgeon.app.document.ToolWords;
 import gudgeon.app.web.jobs.JobPaths;
+import gudgeon.app.web.jobs.SaidView;
 import gudgeon.app.web.page.Form;
-import gudgeon.core.planning.BuildPlan;
-import gudgeon.core.planning.StripPlan;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
+import java.util.function.Supplier;
 
 /** What to lay out for the time there is. */
 public final class ToolboxView {
@@ -23,70 +21,49 @@ public final class ToolboxView {
     private final Job job;
     private final Form form;
     private final int minutes;
-    private final List<Work> today = new ArrayList<>();
-    private final int left;
+    private final LayOut out;
+    private final StepWords strip;
+    private final BuildWords build;
+    private final Names names;
+    private final Supplier<String> entries;
+    private final SaidView said;
 
-    /** One step as far as it matters here. */
-    private record Work(String instruction, String zone, List<String> tools, List<String> pieces, long seconds) {}
-
-    /**
-     * @param build the way back; empty while the engine comes apart
-     */
-    ToolboxView(Job job, Form form, int minutes, Optional<BuildBench> build) {
+    ToolboxView(Job job, Toolbox toolbox, int minutes, Form form, Supplier<String> entries, SaidView said) {
         this.job = job;
         this.form = form;
         this.minutes = minutes;
-        List<Work> all = build.map(this::back).orElseGet(this::apart);
-        this.left = all.size();
-        long time = 0;
-        for (Work work : all) {
-            time += work.seconds();
-            if (time > (long) minutes * SECONDS) {
-                break;
-            }
-            today.add(work);
-        }
-    }
-
-    private List<Work> apart() {
-        Names names = new Names(job.engine());
-        StepWords words = new StepWords(job.engine());
-        List<Work> all = new ArrayList<>();
-        job.findPlan().ifPresent(plan -> {
-            for (StripPlan.Operation step : plan.operations()) {
-                all.add(new Work(
-                        words.instruction(step),
-                        names.zone(step.place().zone()),
-                        step.place().tools(),
-                        List.of(),
-                        step.seconds() + step.place().changeoverSeconds()));
-            }
-        });
-        return all;
-    }
-
-    private List<Work> back(BuildBench bench) {
-        Names names = new Names(job.engine());
-        BuildWords words = new BuildWords(job.engine());
-        List<Work> all = new ArrayList<>();
-        for (BuildPlan.Operation step : bench.left()) {
-            all.add(new Work(
-                    words.instruction(step),
-                    names.zone(step.place().zone()),
-                    step.place().tools(),
-                    words.inputs(step),
-                    step.clock().seconds() + step.place().changeoverSeconds()));
-        }
-        return all;
+        this.out = LayOut.of(job, toolbox, minutes);
+        this.strip = new StepWords(job.engine());
+        this.build = new BuildWords(job.engine());
+        this.names = new Names(job.engine());
+        this.entries = entries;
+        this.said = said;
     }
 
     /**
      * A tool.
      *
-     * @param steps for how many steps;
+     * @param steps for how many steps
      * @param first the first of them
+     * @param word "yours", "borrowed from Ann", "not there"; empty when nothing was said
      */
-    public record Tool(String name, String steps, String first) {}
+    public record Tool(String name, String steps, String first, String word, boolean missing) {}
+
+    public SaidView said() {
+        return said;
+    }
+
+    /** A name for the entry of one form. */
+    public String entry() {
+        return entries.get();
+    }
+
+    private String instruction(LayOut.Work work) {
+        return work.strip()
+                .map(strip::instruction)
+                .or(() -> work.build().map(build::instruction))
+                .orElse("");
+    }
 
     public Form form() {
         return form;
@@ -105,41 +82,50 @@ public final class ToolboxView {
     }
 
     public int steps() {
-        return today.size();
+        return out.today().size();
     }
 
     public int left() {
-        return left;
+        return out.left();
     }
 
     public String time() {
-        return Figures.time(today.stream().mapToLong(Work::seconds).sum());
+        return Figures.time(out.today().stream().mapToLong(LayOut.Work::seconds).sum());
     }
 
-    /** The first and the last of today's steps. */
+    /** The last of today's steps. */
     public String last() {
-        return today.isEmpty() ? "" : today.getLast().instruction();
+        return out.today().isEmpty() ? "" : instruction(out.today().getLast());
     }
 
     public List<Tool> tools() {
-        Map<String, List<Work>> byTool = new LinkedHashMap<>();
-        for (Work work : today) {
-            work.tools()
-                    .forEach(tool -> byTool.computeIfAbsent(tool, key -> new ArrayList<>())
-                            .add(work));
-        }
-        List<Tool> tools = new ArrayList<>();
-        byTool.forEach((tool, works) -> tools.add(new Tool(
-                tool, Figures.count(works.size(), "step"), works.getFirst().instruction())));
-        return tools;
+        return out.tools().stream().map(this::tool).toList();
+    }
+
+    /** Those that are needed and not there. */
+    public List<Tool> missing() {
+        return tools().stream().filter(Tool::missing).toList();
+    }
+
+    private Tool tool(LayOut.Tool tool) {
+        return new Tool(
+                tool.name(),
+                Figures.count(tool.works().size(), "step"),
+                instruction(tool.works().getFirst()),
+                tool.said().map(ToolWords::of).orElse(""),
+                tool.missing());
     }
 
     /** New pieces and fluids to have in hand. */
     public List<String> pieces() {
-        return today.stream().flatMap(work -> work.pieces().stream()).distinct().toList();
+        return out.today().stream()
+                .flatMap(work -> work.build().stream())
+                .flatMap(step -> build.inputs(step).stream())
+                .distinct()
+                .toList();
     }
 
     public List<String> zones() {
-        return today.stream().map(Work::zone).distinct().toList();
+        return out.today().stream().map(work -> names.zone(work.zone())).distinct().toList();
     }
 }
