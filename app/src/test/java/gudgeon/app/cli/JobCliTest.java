@@ -59,7 +59,7 @@ class JobCliTest {
         String tool = done("job", "tools").lines().findFirst().orElseThrow().strip();
         assertThat(done("tool", tool, "--missing")).contains("missing");
         assertThat(done("job", "tools")).contains("not there: " + tool);
-        assertThat(done("job", "tools", "--json")).contains("\"MISSING\"");
+        assertThat(done("job", "tools", "--json")).contains("\"missing\"");
         assertThat(done("came", "head gasket", "--size", "60 x 70", "--compared")).contains("Compared: head gasket");
         assertThat(refused("came", "head gasket", "--holes", "some")).contains("holes");
     }
