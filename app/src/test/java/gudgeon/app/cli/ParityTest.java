@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -30,7 +31,7 @@ class ParityTest {
 
     private static Path root() {
         Path here = Path.of("").toAbsolutePath();
-        return Files.exists(here.resolve("docs/book.md")) ? here : here.getParent();
+        return Files.exists(here.resolve("docs/book.md")) ? here : Objects.requireNonNull(here.getParent());
     }
 
     private static List<Row> table() throws IOException {
@@ -105,8 +106,8 @@ class ParityTest {
             for (String typed : row.commands()) {
                 CommandLine at = commands;
                 for (String word : command(typed).split(" ")) {
-                    at = at.getSubcommands().get(word);
-                    assertThat(at).as(typed).isNotNull();
+                    assertThat(at.getSubcommands()).as(typed).containsKey(word);
+                    at = Objects.requireNonNull(at.getSubcommands().get(word));
                 }
                 for (String word : typed.split(" ")) {
                     assertThat(!word.startsWith("--") || at.getCommandSpec().findOption(word) != null)
