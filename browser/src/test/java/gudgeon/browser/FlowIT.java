@@ -7,9 +7,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.FilePayload;
-import gudgeon.app.desk.ClosingUp;
 import gudgeon.app.desk.Job;
-import gudgeon.core.book.Build;
 import gudgeon.core.book.Entry;
 import gudgeon.core.book.Facts;
 import gudgeon.core.book.Fault;
@@ -20,7 +18,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.Objects;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -36,11 +33,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class FlowIT {
     private static final String TANK = "tank-bolts";
-    private static final String STUDS = "head-studs";
+    private static final String STUDS = WayBack.STUDS;
     private static final String SEIZED = "exhaust-bracket-bolt";
 
     private Bench bench;
-    private boolean remembered;
 
     @BeforeAll
     void start() {
@@ -58,37 +54,37 @@ class FlowIT {
     @ValueSource(booleans = {true, false})
     void aWholeJobFromTheFirstBoltToTheEmptyTray(boolean scripts) {
         String job;
-        remembered = false;
         try (BrowserContext phone = bench.phone(scripts)) {
             Hand hand = new Hand(bench, phone.newPage(), scripts);
             job = begun(hand);
             putRight(hand, job);
             firstSteps(hand, job);
         }
+        WayBack back = new WayBack(bench, job);
         bench.restart(); // the evening after: another browser, the server was off in between
         try (BrowserContext phone = bench.phone(scripts)) {
             Hand hand = new Hand(bench, phone.newPage(), scripts);
             restOfTheStrip(hand, job);
             places(hand, job);
             ordered(hand, job);
-            togetherUntil(hand, job, STUDS + "/2");
-            brokenOffInATorqueStage(hand, job);
+            back.togetherUntil(hand, STUDS + "/2");
+            back.brokenOffInATorqueStage(hand);
         }
         bench.restart();
         try (BrowserContext phone = bench.phone(scripts)) {
             Hand hand = new Hand(bench, phone.newPage(), scripts);
-            stageStartsAgain(hand, job);
-            brokenOffInAnAngleStage(hand, job);
+            back.stageStartsAgain(hand);
+            back.brokenOffInAnAngleStage(hand);
         }
         bench.restart();
         try (BrowserContext phone = bench.phone(scripts)) {
             Hand hand = new Hand(bench, phone.newPage(), scripts);
-            noneIsTurnedTwice(hand, job);
-            togetherUntil(hand, job, "nothing");
-            assertThat(remembered)
+            back.noneIsTurnedTwice(hand);
+            back.togetherUntil(hand, "nothing");
+            assertThat(back.remembered())
                     .as("the photo is shown again on the way back")
                     .isTrue();
-            closed(hand, job);
+            back.closed(hand);
             printed(hand, job);
         }
     }
@@ -291,126 +287,6 @@ class FlowIT {
         assertThat(bench.book(job).facts().kept().received()).containsEntry("head gasket", 1);
     }
 
-    /** The next steps of the way back, until a step is next or none is left. */
-    private void togetherUntil(Hand hand, String job, String until) {
-        hand.open(job + "/build/bench");
-        for (int i = 0; i < 70 && hand.path().endsWith("/build/bench"); i++) {
-            Page page = hand.page();
-            if (page.getByText("The limit holds").count() > 0) {
-                page.locator(".blocked input[name=where]").first().fill("manual, table 4");
-                hand.button("The limit holds");
-                continue;
-            }
-            if (hand.step().equals(until)) {
-                return;
-            }
-            remembered |= page.locator(".was img[alt*='The nest']").count() > 0;
-            if (page.locator("#litres").count() > 0) {
-                page.locator("#litres").fill(hand.heading().contains("oil") ? "0.6" : "0.2");
-            }
-            if (page.locator("#note").count() > 0) {
-                page.locator("#note").fill("looked at, good");
-            }
-            if (hand.scripts()) {
-                hand.done(i == 0);
-            } else {
-                hand.send("#done"); // the same form, without the page between
-            }
-        }
-        assertThat(until).isEqualTo("nothing");
-        assertThat(hand.text()).contains("Every step of the way back is done");
-    }
-
-    private void brokenOffInATorqueStage(Hand hand, String job) {
-        assertThat(hand.text()).contains("Stage 2 of 3: 22 N·m, every nut, 1 to 4");
-        hand.button("Only number 1 has it");
-        hand.button("Only number 2 has it");
-        assertThat(hand.text()).contains("Number 1 and 2 have it. Now number 3.");
-        hand.link("Interrupted");
-        hand.button("Write down that it was broken off");
-        hand.open(job + "/tags");
-        assertThat(hand.text()).containsIgnoringCase("half tightened");
-        assertThat(stage(job, 2).interrupted()).isTrue();
-    }
-
-    private Facts.Stage stage(String job, int stage) {
-        Facts.Tightened studs = Objects.requireNonNull(bench.book(job).facts().built().joints().get(STUDS));
-        return Objects.requireNonNull(studs.stages().get(stage));
-    }
-
-    private void stageStartsAgain(Hand hand, String job) {
-        hand.open(job).link("To the build bench");
-        assertThat(hand.step()).isEqualTo(STUDS + "/2");
-        assertThat(hand.text()).contains("The stage starts at number 1").contains("Back nothing off");
-        for (int number = 1; number <= 3; number++) {
-            hand.button("Only number " + number + " has it");
-        }
-        hand.done(true);
-        assertThat(stage(job, 2).interrupted()).isFalse();
-    }
-
-    private void brokenOffInAnAngleStage(Hand hand, String job) {
-        assertThat(hand.step()).isEqualTo(STUDS + "/3");
-        assertThat(hand.text())
-                .contains("Stage 3 of 3: 90° further")
-                .contains("Paint a mark")
-                .doesNotContain("again");
-        hand.button("Only number 1 has it");
-        hand.link("Interrupted");
-        hand.button("Write down that it was broken off");
-        assertThat(hand.page().locator(".refused").innerText())
-                .as("certain or not must be said")
-                .isNotBlank();
-        hand.page().getByLabel("2", new Page.GetByLabelOptions().setExact(true)).check();
-        hand.page().getByLabel("Yes").check();
-        hand.button("Write down that it was broken off");
-        assertThat(stage(job, 3).turned()).hasSize(2);
-    }
-
-    private void noneIsTurnedTwice(Hand hand, String job) {
-        hand.open(job).link("To the build bench");
-        assertThat(hand.step()).isEqualTo(STUDS + "/3");
-        assertThat(hand.text())
-                .contains("Turn only those without a mark: 3 and 4")
-                .doesNotContain("again");
-        hand.button("Only number 3 has it");
-        hand.done(true);
-        List<String> turned = bodies(bench.book(job), Build.AngleTurned.class).stream()
-                .flatMap(angle -> angle.fasteners().stream())
-                .toList();
-        assertThat(turned).hasSize(4).doesNotHaveDuplicates();
-    }
-
-    private void closed(Hand hand, String job) {
-        hand.link("Close up");
-        ledger(hand, "Drained or filled, measured", "Drained", "0.55");
-        assertThat(ClosingUp.of(bench.book(job)).missing()).isEmpty();
-        assertThat(hand.text()).contains("Everything balances");
-        assertThat(hand.page().locator("[role=region] tbody tr:not(.past)").count())
-                .as("lines of fasteners that do not balance")
-                .isZero();
-        hand.type("A word for the book", "Tray empty").button("Close up: I sign for it");
-        assertThat(hand.text()).contains("Closed up and signed for");
-        Job book = bench.book(job);
-        assertThat(ClosingUp.isClosed(book)).isTrue();
-        assertThat(ClosingUp.of(book).fasteners())
-                .allSatisfy(hole -> assertThat(hole.in())
-                        .as(hole.joint())
-                        .isEqualTo(hole.out())
-                        .isEqualTo(hole.byFile()));
-        assertThat(book.facts().stripped().away()).isEmpty();
-        assertThat(book.state().history()).extracting(told -> told.entry().id()).doesNotHaveDuplicates();
-        hand.open(job + "/tags");
-        assertThat(hand.text()).contains("Nothing has to hang on the key now");
-    }
-
-    private static void ledger(Hand hand, String summary, String button, String litres) {
-        hand.page().getByText(summary).tap();
-        hand.page().locator("#circuit").selectOption("oil");
-        hand.page().locator("#litres").fill(litres);
-        hand.button(button);
-    }
-
     private static void printed(Hand hand, String job) {
         Hand.Printed labels = hand.open(job + "/labels").print();
         assertThat(labels.text()).contains("Mower in the barn").doesNotContain("Print this page");
@@ -424,7 +300,7 @@ class FlowIT {
         assertThat(List.of(labels.sheets(), book.sheets(), strip.sheets())).allMatch(sheets -> sheets <= 8);
     }
 
-    private static <T> List<T> bodies(Job job, Class<T> kind) {
+    static <T> List<T> bodies(Job job, Class<T> kind) {
         return job.state().history().stream()
                 .filter(JobState.Told::counts)
                 .map(JobState.Told::entry)

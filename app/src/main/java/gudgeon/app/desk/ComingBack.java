@@ -17,8 +17,10 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -45,6 +47,9 @@ public record ComingBack(
         Begin begin) {
     /** How many signed steps are looked at again: common practice of aviation maintenance after an interruption. */
     private static final int LOOK_AGAIN = 3;
+
+    /** End of the id of a step that puts sealant on. */
+    private static final String SEAL = "/seal";
 
     /** Oil on a bright surface is renewed after so many days. Typical, common practice. */
     public static final long OIL_DAYS = 14;
@@ -245,19 +250,22 @@ public record ComingBack(
         return last;
     }
 
+    /** Each joint by the sealant that was put on last: an older one was cleaned off before. */
     private static List<Sealed> sealants(Job job, List<Entry> entries, OffsetDateTime now) {
-        List<Sealed> sealants = new ArrayList<>();
+        Map<String, OffsetDateTime> last = new LinkedHashMap<>();
         for (Entry entry : entries) {
-            if (!(entry.body() instanceof Build.StepBuilt built) || !built.step().endsWith("/seal")) {
-                continue;
+            if (entry.body() instanceof Build.StepBuilt built && built.step().endsWith(SEAL)) {
+                last.put(
+                        built.step().substring(0, built.step().length() - SEAL.length()),
+                        entry.stamp().at());
             }
-            String joint = built.step().substring(0, built.step().length() - "/seal".length());
-            Optional<Makeup.Sealant> sealant = job.engine()
-                    .findJoint(joint)
-                    .flatMap(found -> found.makeup().sealant());
-            sealant.flatMap(spec -> sealed(job, joint, spec, entry.stamp().at(), entries, now))
-                    .ifPresent(sealants::add);
         }
+        List<Sealed> sealants = new ArrayList<>();
+        last.forEach((joint, on) -> job.engine()
+                .findJoint(joint)
+                .flatMap(found -> found.makeup().sealant())
+                .flatMap(spec -> sealed(job, joint, spec, on, entries, now))
+                .ifPresent(sealants::add));
         return sealants;
     }
 
@@ -301,13 +309,22 @@ public record ComingBack(
 
     /** Whether what was written as oiled is a feature, or all features of a part or of a kind: "bores", "block face". */
     private static boolean means(String surface, Feature feature, Job job) {
-        String said = surface.strip().toLowerCase(Locale.ROOT).replaceAll("s$", "");
-        return said.equals(feature.id())
-                || feature.name().toLowerCase(Locale.ROOT).contains(said)
-                || feature.kind().contains(said)
+        String said = singular(surface);
+        return said.equals(singular(feature.id()))
+                || said.equals(singular(feature.kind()))
+                || hasWords(singular(feature.name()), said)
                 || feature.parts().stream()
-                        .anyMatch(part -> part.equals(said)
-                                || job.engine().part(part).name().toLowerCase(Locale.ROOT).equals(said));
+                        .anyMatch(part -> said.equals(singular(part))
+                                || said.equals(singular(job.engine().part(part).name())));
+    }
+
+    private static String singular(String words) {
+        return words.strip().toLowerCase(Locale.ROOT).replaceAll("(?<=\\p{L})s\\b", "");
+    }
+
+    /** Whether whole words stand one after the other in a name. */
+    private static boolean hasWords(String name, String words) {
+        return !words.isEmpty() && (" " + name + " ").contains(" " + words + " ");
     }
 
     /** What is due before any step, then a step that is short enough. */

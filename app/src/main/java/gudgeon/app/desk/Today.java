@@ -55,39 +55,45 @@ public record Today(
         /** Zone where it is done. */
         String zone();
 
+        /** A step of a plan, with the tools and the zone of its place. */
+        sealed interface Planned extends Work {
+            /** Where and with what. */
+            StripPlan.Place place();
+
+            @Override
+            default List<String> tools() {
+                return place().tools();
+            }
+
+            @Override
+            default String zone() {
+                return place().zone();
+            }
+        }
+
         /** A step of the strip. */
-        record Undo(StripPlan.Operation operation, Nominal nominal) implements Work {
+        record Undo(StripPlan.Operation operation, Nominal nominal) implements Planned {
             @Override
             public String id() {
                 return operation.id();
             }
 
             @Override
-            public List<String> tools() {
-                return operation.place().tools();
-            }
-
-            @Override
-            public String zone() {
-                return operation.place().zone();
+            public StripPlan.Place place() {
+                return operation.place();
             }
         }
 
         /** A step of the way back. */
-        record Fit(BuildPlan.Operation operation, Nominal nominal) implements Work {
+        record Fit(BuildPlan.Operation operation, Nominal nominal) implements Planned {
             @Override
             public String id() {
                 return operation.id();
             }
 
             @Override
-            public List<String> tools() {
-                return operation.place().tools();
-            }
-
-            @Override
-            public String zone() {
-                return operation.place().zone();
+            public StripPlan.Place place() {
+                return operation.place();
             }
         }
 

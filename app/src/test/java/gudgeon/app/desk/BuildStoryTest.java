@@ -16,28 +16,11 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The way back with torque and angle stages, an interruption in each, and a gate that refuses until all balances. */
 class BuildStoryTest {
-    /** A head on a block with one torque and one angle stage; invented, values typical. */
-    private static final String ENGINE = """
-            format: 1
-            engine: { id: finch-1, name: Finch 1, base: block }
-            zones:
-              top: { name: Top }
-            parts:
-              block: { mass: 30 kg }
-              head: { name: Cylinder head, mass: 8 kg, keep: [orientation] }
-            joints:
-              head-bolts:
-                between: [head, block]
-                fasteners: [{ count: 4, kind: bolt, thread: M10x1.25, length: 90 mm, drive: hexagon 14 mm, at: [[0, 0], [80, 0], [80, 60], [0, 60]] }]
-                tighten: [{ torque: 30 N·m, thread: oiled }, { angle: 90 °, thread: oiled }]
-                pattern: cross
-            """;
-
     @TempDir
     private Path folder = Path.of("");
 
     private TestBench stripped() {
-        TestBench bench = new TestBench(folder, new OpenJob.Start.Text(ENGINE), "head");
+        TestBench bench = new TestBench(folder, new OpenJob.Start.Text(Finch.ENGINE), "head");
         while (bench.job.findNext().isPresent()) {
             StripPlan.Operation next = bench.job.findNext().orElseThrow();
             bench.say(

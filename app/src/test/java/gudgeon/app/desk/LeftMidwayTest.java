@@ -21,23 +21,6 @@ import org.junit.jupiter.api.io.TempDir;
  * the first bolt, an angle is never turned twice.
  */
 class LeftMidwayTest {
-    /** A head on a block; invented, values typical. */
-    private static final String ENGINE = """
-            format: 1
-            engine: { id: finch-1, name: Finch 1, base: block }
-            zones:
-              top: { name: Top }
-            parts:
-              block: { mass: 30 kg }
-              head: { name: Cylinder head, mass: 8 kg }
-            joints:
-              head-bolts:
-                between: [head, block]
-                fasteners: [{ count: 4, kind: bolt, thread: M10x1.25, length: 90 mm, drive: hexagon 14 mm, at: [[0, 0], [80, 0], [80, 60], [0, 60]] }]
-                tighten: [{ torque: 30 N·m, thread: oiled }, { angle: 90 °, thread: oiled }]
-                pattern: cross
-            """;
-
     private static final String TORQUE = "head-bolts/1";
     private static final String ANGLE = "head-bolts/2";
 
@@ -46,7 +29,7 @@ class LeftMidwayTest {
 
     /** Stripped, with a note about the joint and one about the part; back in place and snug. */
     private TestBench snug() {
-        TestBench bench = new TestBench(folder, new OpenJob.Start.Text(ENGINE), "head");
+        TestBench bench = new TestBench(folder, new OpenJob.Start.Text(Finch.ENGINE), "head");
         bench.say(new Say(new Word.Note("left rear one is stiff"), Things.refs(bench.job, List.of("head-bolts"))));
         bench.say(new Say(new Word.Note("arrow to the belt"), Things.refs(bench.job, List.of("head"))));
         while (bench.job.findNext().isPresent()) {

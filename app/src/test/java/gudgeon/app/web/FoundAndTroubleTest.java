@@ -2,31 +2,11 @@ package gudgeon.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
-import org.junit.jupiter.api.io.TempDir;
 
 /** As found and trouble, as a person fills them in. The order of the ladder: common practice, the destructive rungs last. */
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
-class FoundAndTroubleTest {
-    private WebServer server;
-    private Visitor visitor;
-
-    @BeforeAll
-    void start(@TempDir Path folder) {
-        server = WebServer.start(0, folder.resolve("books.sqlite"));
-        visitor = new Visitor(server.address());
-    }
-
-    @AfterAll
-    void stop() {
-        server.close();
-    }
-
+class FoundAndTroubleTest extends ServedTest {
     @Test
     void aMiscountIsKeptUnlessItIsSaidToBeWrong() throws Exception {
         String job = visitor.open("Counted", "wren-160", "piston");

@@ -2,30 +2,10 @@ package gudgeon.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Bags, order, book, toolbox, engine of a job: what a person fills in, and what comes of it. Facts: the shipped Wren. */
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
-class RoomPagesTest {
-    private WebServer server;
-    private Visitor visitor;
-
-    @BeforeAll
-    void start(@TempDir Path folder) {
-        server = WebServer.start(0, folder.resolve("books.sqlite"));
-        visitor = new Visitor(server.address());
-    }
-
-    @AfterAll
-    void stop() {
-        server.close();
-    }
-
+class RoomPagesTest extends ServedTest {
     @Test
     void aBagIsMovedCountedAndNeverMadeTwice() throws Exception {
         String job = visitor.open("Bags", "wren-160", "piston");

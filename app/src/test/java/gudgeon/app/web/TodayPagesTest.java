@@ -2,31 +2,11 @@ package gudgeon.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Today's card, the prepare card, coming back, without scripts. Facts: the shipped Wren. */
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
-class TodayPagesTest {
-    private WebServer server;
-    private Visitor visitor;
-
-    @BeforeAll
-    void start(@TempDir Path folder) {
-        server = WebServer.start(0, folder.resolve("books.sqlite"));
-        visitor = new Visitor(server.address());
-    }
-
-    @AfterAll
-    void stop() {
-        server.close();
-    }
-
+class TodayPagesTest extends ServedTest {
     @Test
     void soManyMinutesGiveACardToASafeStop() throws Exception {
         String job = visitor.open("Ninety", "wren-160", "piston");

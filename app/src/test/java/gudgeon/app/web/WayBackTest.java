@@ -3,6 +3,7 @@ package gudgeon.app.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gudgeon.app.desk.Deed;
+import gudgeon.app.desk.Finch;
 import gudgeon.app.desk.Job;
 import gudgeon.app.desk.OpenJob;
 import gudgeon.app.desk.PartsOff;
@@ -27,23 +28,6 @@ import org.junit.jupiter.api.io.TempDir;
  * common practice for torque-to-yield bolts, an angle is never turned twice.
  */
 class WayBackTest {
-    /** A head on a block; invented, values typical. */
-    private static final String ENGINE = """
-            format: 1
-            engine: { id: finch-1, name: Finch 1, base: block }
-            zones:
-              top: { name: Top }
-            parts:
-              block: { mass: 30 kg }
-              head: { name: Cylinder head, mass: 8 kg, keep: [orientation] }
-            joints:
-              head-bolts:
-                between: [head, block]
-                fasteners: [{ count: 4, kind: bolt, thread: M10x1.25, length: 90 mm, drive: hexagon 14 mm, at: [[0, 0], [80, 0], [80, 60], [0, 60]] }]
-                tighten: [{ torque: 30 N·m, thread: oiled }, { angle: 90 °, thread: oiled }]
-                pattern: cross
-            """;
-
     @TempDir
     private Path folder = Path.of("");
 
@@ -52,7 +36,7 @@ class WayBackTest {
         try (Workshop workshop = Workshop.open(folder.resolve("books.sqlite"))) {
             OpenJob open = new OpenJob(
                     "Finch",
-                    new OpenJob.Start.Text(ENGINE),
+                    new OpenJob.Start.Text(Finch.ENGINE),
                     new StripQuestion.Goal(List.of("head"), List.of(), List.of(), List.of()),
                     new Setup.Settings(List.of(), 0, "", ""));
             OpenJob.Reply reply = open.open(workshop, Who.SOMEBODY, Optional.empty());

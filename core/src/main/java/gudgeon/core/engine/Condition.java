@@ -1,6 +1,7 @@
 package gudgeon.core.engine;
 
 import java.util.List;
+import java.util.function.Predicate;
 
 /**
  * A condition in conjunctive form: every clause is needed, a clause is met by any one of its alternatives, an alternative
@@ -34,6 +35,12 @@ public record Condition(List<Clause> clauses) {
                 throw new IllegalArgumentException("an alternative needs at least one literal");
             }
         }
+    }
+
+    /** Whether it is met when these facts hold. */
+    public boolean holds(Predicate<Literal> fact) {
+        return clauses.stream().allMatch(clause -> clause.alternatives().stream()
+                .anyMatch(alternative -> alternative.literals().stream().allMatch(fact)));
     }
 
     /** All literals of all alternatives, in file order, repeats kept. */

@@ -1,7 +1,9 @@
 package gudgeon.core.session;
 
 import gudgeon.core.engine.Engine;
+import gudgeon.core.engine.Feature;
 import gudgeon.core.engine.Joint;
+import gudgeon.core.engine.Literal;
 import gudgeon.core.planning.BuildPlan;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -33,7 +35,7 @@ public final class BuildStands {
         add(unsafe, Stand.Kind.SEALANT_OPEN, sealed(done));
         add(unsafe, Stand.Kind.NOT_HELD, notHeld(done));
         add(unsafe, Stand.Kind.HALF_TIGHTENED, halfTightened(done));
-        return new Stand(unsafe, openings(done), List.of());
+        return new Stand(unsafe, openings(done), bare(done));
     }
 
     /** How it stands before the first of these steps and after each. */
@@ -109,6 +111,29 @@ public final class BuildStands {
                 .filter(joint -> StripStands.isOpening(engine, joint))
                 .map(Joint::id)
                 .distinct()
+                .toList();
+    }
+
+    /** Bright surfaces in whose way nothing was put back yet. */
+    private List<String> bare(Set<String> done) {
+        Set<String> away = new HashSet<>();
+        Set<String> undone = new HashSet<>();
+        for (BuildPlan.Operation step : plan) {
+            if (!done.contains(step.id())) {
+                switch (step.kind()) {
+                    case PLACE -> away.addAll(step.subject().parts());
+                    case SNUG -> undone.add(step.subject().ref());
+                    default -> {}
+                }
+            }
+        }
+        return engine.features().stream()
+                .filter(feature -> StripStands.mustStayBright(engine, feature))
+                .filter(feature -> feature.access().holds(literal -> switch (literal) {
+                    case Literal.PartAway part -> away.contains(part.id());
+                    case Literal.JointUndone joint -> undone.contains(joint.id());
+                }))
+                .map(Feature::id)
                 .toList();
     }
 }

@@ -120,15 +120,15 @@ public final class StripStands {
 
     private List<String> bare(StripWalk walk) {
         return engine.features().stream()
-                .filter(feature -> BRIGHT.contains(feature.kind()))
-                .filter(this::rusts)
+                .filter(feature -> mustStayBright(engine, feature))
                 .filter(walk::isReachable)
                 .map(Feature::id)
                 .toList();
     }
 
-    private boolean rusts(Feature feature) {
-        return feature.parts().stream()
+    /** Whether a feature is a surface of bare metal that rusts and must not. */
+    static boolean mustStayBright(Engine engine, Feature feature) {
+        return BRIGHT.contains(feature.kind()) && feature.parts().stream()
                 .map(engine::part)
                 .map(Part::care)
                 .anyMatch(care -> care.material().isEmpty()
