@@ -13,6 +13,8 @@ final class Functions {
     private static Map<String, Computation> all() {
         Map<String, Computation> all = new LinkedHashMap<>();
         GeometryFunctions.into(all);
+        MetrologyFunctions.into(all);
+        FormFunctions.into(all);
         return all;
     }
 
