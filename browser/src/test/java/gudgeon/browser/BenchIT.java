@@ -49,18 +49,44 @@ class BenchIT {
                     seen = true;
                     assertThat(size(page.locator(".number").first())).isGreaterThanOrEqualTo(56);
                 }
-                if (page.locator(".before").count() > 0) {
-                    assertThat(page.locator(".before > summary").boundingBox().y
-                                    + page.locator(".before > summary").boundingBox().height)
-                            .as("the caution ends above the fold of 640")
-                            .isLessThan(640);
-                    assertThat(page.locator(".before").boundingBox().y)
-                            .as("before the action")
-                            .isLessThan(page.locator(".hold").boundingBox().y);
-                }
+                cautionsBeforeTheAction(page);
                 Walk.stepByTwoTaps(bench, page, job);
             }
             assertThat(seen).as("some step had a bag").isTrue();
+        }
+    }
+
+    /** Whatever threatens begins above the fold of 640, and stands before the action; titles alone end above it too. */
+    private static void cautionsBeforeTheAction(Page page) {
+        for (Locator one : page.locator(".written, .before").all()) {
+            assertThat(one.boundingBox().y + one.boundingBox().height)
+                    .as("before the action")
+                    .isLessThan(page.locator("h1").boundingBox().y);
+        }
+        if (page.locator(".written").count() > 0) {
+            assertThat(page.locator(".written").first().boundingBox().y).isLessThan(320);
+        } else if (page.locator(".before").count() > 0) {
+            assertThat(page.locator(".before > summary").boundingBox().y
+                            + page.locator(".before > summary").boundingBox().height)
+                    .as("the caution ends above the fold of 640")
+                    .isLessThan(640);
+        }
+    }
+
+    /** How the button works is told where it is met first, and not again. */
+    @Test
+    void howTheButtonWorksIsToldOnce() {
+        for (boolean scripts : new boolean[] {true, false}) {
+            try (BrowserContext window = bench.window(Bench.PHONE, scripts)) {
+                Page page = window.newPage();
+                String job = Walk.open(bench, page, "Told once", "Wren 160", "piston");
+                bench.open(page, job + "/bench");
+                assertThat(page.locator(".hint").innerText())
+                        .contains("short tap")
+                        .satisfies(text -> assertThat(text.contains("Hold it")).isEqualTo(scripts));
+                Walk.stepByTwoTaps(bench, page, job);
+                assertThat(page.locator(".hint").count()).isZero();
+            }
         }
     }
 

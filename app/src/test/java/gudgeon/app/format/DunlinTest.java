@@ -9,6 +9,7 @@ import gudgeon.core.engine.LiftingWay;
 import gudgeon.core.engine.Part;
 import gudgeon.core.planning.Blocked;
 import gudgeon.core.planning.StripAnswer;
+import gudgeon.core.planning.StripCautions;
 import gudgeon.core.planning.StripPlan;
 import gudgeon.core.planning.StripPlanner;
 import gudgeon.core.planning.StripRequest;
@@ -47,6 +48,17 @@ class DunlinTest {
         assertThat(engine.workplace().zones()).hasSizeGreaterThanOrEqualTo(8);
         assertThat(engine.parts()).filteredOn(part -> isHoseOrPipe(part.name())).hasSizeGreaterThanOrEqualTo(20);
         assertThat(engine.joints()).filteredOn(joint -> joint.between().size() > 2).hasSizeGreaterThanOrEqualTo(8);
+    }
+
+    /** Nothing is live once the battery is off: common practice. */
+    @Test
+    void whichTerminalComesFirstIsToldAtTheBatteryOnly() {
+        assertThat(engine.ready())
+                .filteredOn(ready -> ready.effect().cautions().contains("battery-earth-first"))
+                .extracting(ready -> ready.id())
+                .containsExactly("battery-off");
+        assertThat(engine.joints()).noneMatch(joint ->
+                StripCautions.undoing(engine, joint).contains("battery-earth-first"));
     }
 
     @Test

@@ -20,6 +20,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -55,6 +57,32 @@ class WayBackTest {
             }
             return "/jobs/" + job.id();
         }
+    }
+
+    /** Before the first part is back in place too. */
+    @Test
+    void aNoteAndAnUndoComeBackToTheBenchTheyCameFrom() throws Exception {
+        String job = stripped();
+        try (WebServer server = WebServer.start(0, folder.resolve("books.sqlite"))) {
+            Visitor visitor = new Visitor(server.address());
+            String bench = job + "/build/bench";
+            String noting = link(visitor.get(bench), "/note");
+            Visitor.Page noted = visitor.fill(noting, "/note", "text", "the dowel is stiff");
+            assertThat(noted.path()).startsWith(bench + "?said=");
+            assertThat(noted.text()).contains("Noted.").contains("the dowel is stiff");
+            Visitor.Page back = visitor.fill(link(visitor.get(bench), "/undo"), "/undo");
+            assertThat(back.path()).startsWith(bench + "?said=");
+            assertThat(back.text()).contains("Taken back").doesNotContain("the dowel is stiff");
+            assertThat(visitor.fill(job + "/note?back=https%3A%2F%2Felsewhere.example%2F", "/note", "text", "x").path())
+                    .as("never to anywhere else")
+                    .startsWith(job + "/bench");
+        }
+    }
+
+    private static String link(Visitor.Page page, String holds) {
+        Matcher link = Pattern.compile("href=\"([^\"]*" + holds + "[^\"]*)\"").matcher(page.body());
+        assertThat(link.find()).isTrue();
+        return link.group(1).replace("&amp;", "&");
     }
 
     @Test

@@ -96,12 +96,10 @@ final class PlanWriter {
         List<String> pieces = List.of();
         if (action < model.joints) {
             Joint joint = model.engine.joints().get(action);
-            cautions.addAll(joint.work().cautions());
-            joint.freedom().opens().forEach(id -> cautions.addAll(model.engine.circuit(id).hazards()));
+            cautions.addAll(StripCautions.undoing(model.engine, joint));
             pieces = joint.between();
         } else {
-            cautions.addAll(Steps.ready(model, action).effect().cautions());
-            drainHazards(action, cautions);
+            cautions.addAll(StripCautions.readying(model.engine, Steps.ready(model, action)));
         }
         operations.add(new StripPlan.Operation(
                 operations.size() + 1,
@@ -117,13 +115,6 @@ final class PlanWriter {
                 after(state)));
     }
 
-    private void drainHazards(int action, Set<String> cautions) {
-        String id = model.actionId(action);
-        model.engine.circuits().stream()
-                .filter(circuit -> circuit.drains().contains(id))
-                .forEach(circuit -> cautions.addAll(circuit.hazards()));
-    }
-
     private void lift(State state, OrderSearch.Step step, String zone, List<StripPlan.Why> why) {
         BitSet set = new BitSet();
         for (int part : step.lifted()) {
@@ -135,22 +126,18 @@ final class PlanWriter {
         lifts++;
         liftSeconds += way.seconds();
         List<String> hangsOn = hangsOn(state, set);
-        Set<String> cautions = new LinkedHashSet<>();
-        if (milligrams > HEAVY_MILLIGRAMS) {
-            cautions.add("heavy-lift");
-        }
-        set.stream().forEach(p -> cautions.addAll(model.engine.parts().get(p).care().cautions()));
+        List<String> pieces = set.stream().mapToObj(model::partId).toList();
         boolean aside = state.linked().intersects(set);
         operations.add(new StripPlan.Operation(
                 operations.size() + 1,
                 StripPlan.Kind.LIFT,
                 "lift-" + lifts,
-                set.stream().mapToObj(model::partId).toList(),
+                pieces,
                 new StripPlan.Lift(milligrams / 1e6, way.name(), aside, hangsOn),
                 new StripPlan.Place(zone, List.of(), zone, 0),
                 way.seconds(),
                 List.of(),
-                List.copyOf(cautions),
+                StripCautions.lifting(model.engine, pieces, milligrams > HEAVY_MILLIGRAMS),
                 why,
                 after(state)));
     }

@@ -1,13 +1,13 @@
 package gudgeon.app.web.bench;
 
 import gudgeon.app.desk.Job;
+import gudgeon.app.desk.ToldAtBench;
 import gudgeon.app.desk.Watch;
 import gudgeon.app.document.Figures;
 import gudgeon.app.document.Names;
 import gudgeon.app.document.StepWords;
-import gudgeon.app.format.Caution;
-import gudgeon.app.format.Cautions;
 import gudgeon.app.web.engines.EnginePaths;
+import gudgeon.app.web.jobs.BeforeView;
 import gudgeon.app.web.jobs.HowItWas;
 import gudgeon.app.web.jobs.JobPaths;
 import gudgeon.app.web.jobs.SaidView;
@@ -82,7 +82,7 @@ public final class BenchView {
     }
 
     public String note() {
-        return JobPaths.job(job) + "/note?about=" + EnginePaths.encoded(lift() ? step.pieces().getFirst() : step.id());
+        return JobPaths.note(job, lift() ? step.pieces().getFirst() : step.id(), JobPaths.bench(job));
     }
 
     /** Where a photo of it is taken. */
@@ -96,7 +96,7 @@ public final class BenchView {
     }
 
     public String undo() {
-        return JobPaths.job(job) + "/undo";
+        return JobPaths.undo(job, JobPaths.bench(job));
     }
 
     /** Where a joint is said not to come; empty for other steps. */
@@ -115,13 +115,14 @@ public final class BenchView {
         return job.stepsDone() + left;
     }
 
-    /** Danger first; before the action. */
-    public List<Caution> cautions() {
-        return Cautions.catalogue().ranked(step.cautions());
+    /** What stands before the action. */
+    public BeforeView before() {
+        return BeforeView.of(ToldAtBench.strip(job, step));
     }
 
-    public boolean danger() {
-        return cautions().stream().anyMatch(caution -> caution.level() == Caution.Level.DANGER);
+    /** Whether nothing was done yet: then it is told how the button works. */
+    public boolean first() {
+        return job.stepsDone() == 0;
     }
 
     public String instruction() {

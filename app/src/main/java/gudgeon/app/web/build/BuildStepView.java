@@ -2,14 +2,13 @@ package gudgeon.app.web.build;
 
 import gudgeon.app.desk.BuildBench;
 import gudgeon.app.desk.Job;
+import gudgeon.app.desk.ToldAtBench;
 import gudgeon.app.document.BuildWords;
 import gudgeon.app.document.CompareWords;
 import gudgeon.app.document.Figures;
 import gudgeon.app.document.Names;
 import gudgeon.app.document.StepWords;
-import gudgeon.app.format.Caution;
-import gudgeon.app.format.Cautions;
-import gudgeon.app.web.engines.EnginePaths;
+import gudgeon.app.web.jobs.BeforeView;
 import gudgeon.app.web.jobs.HowItWas;
 import gudgeon.app.web.jobs.JobPaths;
 import gudgeon.app.web.jobs.SaidView;
@@ -79,17 +78,22 @@ public final class BuildStepView {
     }
 
     public String note() {
-        return JobPaths.job(job) + "/note?about="
-                + EnginePaths.encoded(
-                        placing()
-                                ? step.subject().parts().getFirst()
-                                : step.subject().ref());
+        return JobPaths.note(job, about(), JobPaths.buildBench(job));
+    }
+
+    /** Where the last stroke is taken back. */
+    public String undo() {
+        return JobPaths.undo(job, JobPaths.buildBench(job));
+    }
+
+    private String about() {
+        return placing() ? step.subject().parts().getFirst() : ref();
     }
 
     /** Where a photo of it is taken. */
     public String photo() {
         return JobPaths.photo(
-                job, placing() ? String.join(",", step.subject().parts()) : ref(), JobPaths.job(job) + "/build/bench");
+                job, placing() ? String.join(",", step.subject().parts()) : ref(), JobPaths.buildBench(job));
     }
 
     /** How it was before it came off: the person's own words and photos. */
@@ -115,13 +119,14 @@ public final class BuildStepView {
                 .count();
     }
 
-    /** Danger first; before the action. */
-    public List<Caution> cautions() {
-        return Cautions.catalogue().ranked(BuildWords.cautions(step));
+    /** What stands before the action. */
+    public BeforeView before() {
+        return BeforeView.of(ToldAtBench.build(bench, step));
     }
 
-    public boolean danger() {
-        return cautions().stream().anyMatch(caution -> caution.level() == Caution.Level.DANGER);
+    /** Whether nothing is back in place yet: then it is told how the button works. */
+    public boolean first() {
+        return job.facts().built().steps().isEmpty();
     }
 
     public String instruction() {

@@ -7,6 +7,7 @@ import gudgeon.app.desk.UndoLast;
 import gudgeon.app.document.EntryWords;
 import gudgeon.app.web.page.Form;
 import gudgeon.app.web.page.Pages;
+import gudgeon.app.web.page.Refusal;
 import gudgeon.app.web.page.Sheet;
 import gudgeon.core.book.Entry;
 import gudgeon.core.book.Ref;
@@ -29,6 +30,8 @@ public final class NotePages {
     /**
      * @param about id of the joint or part that the note is about; empty for the job as a whole
      * @param subject its name
+     * @param back path to come back to
+     * @param photo where a photo is taken instead
      */
     public record Note(Form form, String entry, String about, String subject, String path, String back, String photo) {}
 
@@ -50,13 +53,26 @@ public final class NotePages {
     private void ask(Context request) {
         Job job = desk.job(request);
         String about = Optional.ofNullable(request.queryParam("about")).orElse("");
-        show(request, job, Form.empty().with("about", about));
+        show(request, job, Form.empty().with("about", about).with("back", asked(request)));
+    }
+
+    /** The path to come back to that an address names; may be empty. */
+    private static String asked(Context request) {
+        return Optional.ofNullable(request.queryParam("back")).orElse("");
     }
 
     private void show(Context request, Job job, Form form) {
         String about = form.typed("about");
         String entry = form.typed(Form.ENTRY).isEmpty() ? desk.newEntry() : form.typed(Form.ENTRY);
-        Note view = new Note(form, entry, about, subject(job, about), JobPaths.job(job) + "/note", JobPaths.bench(job), JobPaths.photo(job, about, JobPaths.bench(job)));
+        String back = JobPaths.back(job, form.typed("back"));
+        Note view = new Note(
+                form,
+                entry,
+                about,
+                subject(job, about),
+                JobPaths.job(job) + "/note",
+                back,
+                JobPaths.photo(job, about, back));
         Sheet sheet = desk.sheet(job, "Note", Sheet.Stage.STRIP).forBench();
         if (form.sound()) {
             pages.show(request, "jobs/note.jte", sheet, view);
@@ -75,7 +91,7 @@ public final class NotePages {
         if (form.sound()) {
             Deed deed = new Say(new Word.Note(text), ref(job, form.typed("about")));
             if (desk.write(job, deed, form, "Noted.")) {
-                Pages.goTo(request, JobPaths.bench(job) + "?said=" + form.entry());
+                Pages.goTo(request, JobPaths.saying(JobPaths.back(job, form.typed("back")), form.entry()));
                 return;
             }
         }
@@ -105,7 +121,8 @@ public final class NotePages {
         Job job = desk.job(request);
         EntryWords words = new EntryWords(job.engine());
         List<String> lines = UndoLast.lastStroke(job).stream().map(entry -> line(words, entry)).toList();
-        Undo view = new Undo(lines, desk.newEntry(), JobPaths.job(job) + "/undo", JobPaths.bench(job));
+        String back = JobPaths.back(job, asked(request));
+        Undo view = new Undo(lines, desk.newEntry(), JobPaths.job(job) + "/undo", back);
         pages.show(request, "jobs/undo.jte", desk.sheet(job, "Undo last", Sheet.Stage.STRIP).forBench(), view);
     }
 
@@ -117,8 +134,8 @@ public final class NotePages {
         Job job = desk.job(request);
         Form form = Form.of(request);
         if (!desk.write(job, new UndoLast(), form, "Taken back; it stays in the book, struck through.")) {
-            throw new gudgeon.app.web.page.Refusal(422, "There is nothing to take back.", "");
+            throw new Refusal(422, "There is nothing to take back.", "");
         }
-        Pages.goTo(request, JobPaths.bench(job) + "?said=" + form.entry());
+        Pages.goTo(request, JobPaths.saying(JobPaths.back(job, form.typed("back")), form.entry()));
     }
 }

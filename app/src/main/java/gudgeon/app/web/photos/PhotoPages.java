@@ -71,7 +71,7 @@ public final class PhotoPages {
                 Figures.list(about.stream().map(Ref::id).map(names::any).toList(), 3));
         String entry = form.typed(Form.ENTRY).isEmpty() ? desk.newEntry() : form.typed(Form.ENTRY);
         PhotoView view = new PhotoView(
-                form, entry, subject, JobPaths.job(job) + "/photo", back(job, form), was(job, about));
+                form, entry, subject, JobPaths.job(job) + "/photo", JobPaths.back(job, form.typed("back")), was(job, about));
         Sheet sheet = desk.sheet(job, "Photo", Sheet.Stage.NONE).forBench();
         if (form.sound()) {
             pages.show(request, "photos/photo.jte", sheet, view);
@@ -92,12 +92,6 @@ public final class PhotoPages {
         return Things.known(job, Stream.of(form.typed("about").split(",", -1)).toList());
     }
 
-    /** The page of this job that one came from; the bench when there is none. */
-    private static String back(Job job, Form form) {
-        String path = Pages.local(form.typed("back"));
-        return path.startsWith(JobPaths.job(job) + "/") ? path : JobPaths.bench(job);
-    }
-
     private void take(Context request) {
         Job job = desk.job(request);
         Form form = Form.of(request);
@@ -114,8 +108,7 @@ public final class PhotoPages {
             Workshop.Noted noted = PhotoTaken.whole(bytes(sent.getFirst()), caption, about(job, form))
                     .note(desk.workshop(), job, Who.SOMEBODY, Optional.of(form.entry()));
             if (desk.kept(noted, form, "The photo is in the book.")) {
-                String back = back(job, form);
-                Pages.goTo(request, back + (back.contains("?") ? "&" : "?") + "said=" + form.entry());
+                Pages.goTo(request, JobPaths.saying(JobPaths.back(job, form.typed("back")), form.entry()));
                 return;
             }
         }
