@@ -1,5 +1,6 @@
 package gudgeon.app.format;
 
+import gudgeon.core.bolting.PlacePattern;
 import gudgeon.core.engine.Fastener;
 import gudgeon.core.engine.FastenerKind;
 import gudgeon.core.engine.Spend;
@@ -34,13 +35,13 @@ final class FastenerReader {
      *
      * @param spots where they sit, one for each fastener; empty when one of them has no place
      */
-    record Fastening(List<Fastener> fasteners, List<Spend> spends, List<String> tools, List<Patterns.Spot> spots) {}
+    record Fastening(List<Fastener> fasteners, List<Spend> spends, List<String> tools, List<PlacePattern.Spot> spots) {}
 
     Fastening read(Fields joint, String jointId) {
         List<Fastener> fasteners = new ArrayList<>();
         List<Spend> spends = new ArrayList<>();
         Set<String> tools = new LinkedHashSet<>();
-        List<Patterns.Spot> spots = new ArrayList<>();
+        List<PlacePattern.Spot> spots = new ArrayList<>();
         for (Node entry : joint.list("fasteners")) {
             line(scope.fields(entry, "a fastener of " + jointId), jointId, fasteners, spends, tools, spots);
         }
@@ -54,7 +55,7 @@ final class FastenerReader {
             List<Fastener> all,
             List<Spend> spends,
             Set<String> tools,
-            List<Patterns.Spot> spots) {
+            List<PlacePattern.Spot> spots) {
         int count = line.whole("count", 1, 1, MOST);
         FastenerKind kind = kind(line);
         String thread = thread(line, kind);
@@ -66,7 +67,7 @@ final class FastenerReader {
         String locking = line.text("locking", "");
         String grade = grade(line);
         spends.addAll(spent(line, count, kind, thread, length, washers, once));
-        List<Patterns.Spot> places = places(line, count, jointId);
+        List<PlacePattern.Spot> places = places(line, count, jointId);
         Fastener.Place hole = hole(line, jointId);
         line.close();
         for (int i = 0; i < count && all.size() < MOST; i++) {
@@ -149,9 +150,9 @@ final class FastenerReader {
         return spends;
     }
 
-    private List<Patterns.Spot> places(Fields line, int count, String jointId) {
+    private List<PlacePattern.Spot> places(Fields line, int count, String jointId) {
         List<Node> nodes = line.list("at");
-        List<Patterns.Spot> spots = new ArrayList<>();
+        List<PlacePattern.Spot> spots = new ArrayList<>();
         for (Node node : nodes) {
             spot(node).ifPresent(spots::add);
         }
@@ -165,12 +166,12 @@ final class FastenerReader {
         return spots;
     }
 
-    private Optional<Patterns.Spot> spot(Node node) {
+    private Optional<PlacePattern.Spot> spot(Node node) {
         if (node instanceof SequenceNode pair && pair.getValue().size() == 2) {
             Optional<Double> x_mm = coordinate(pair.getValue().get(0));
             Optional<Double> y_mm = coordinate(pair.getValue().get(1));
             return x_mm.isPresent() && y_mm.isPresent()
-                    ? Optional.of(new Patterns.Spot(x_mm.get(), y_mm.get()))
+                    ? Optional.of(new PlacePattern.Spot(x_mm.get(), y_mm.get()))
                     : Optional.empty();
         }
         problems.fault(node, "this is not a position", "write [x, y] in millimetres");
@@ -204,7 +205,7 @@ final class FastenerReader {
         return place;
     }
 
-    private static Fastener.Place at(Patterns.Spot spot, Fastener.Place hole) {
+    private static Fastener.Place at(PlacePattern.Spot spot, Fastener.Place hole) {
         return new Fastener.Place(
                 OptionalDouble.of(spot.x_mm()),
                 OptionalDouble.of(spot.y_mm()),

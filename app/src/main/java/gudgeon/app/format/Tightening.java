@@ -1,5 +1,6 @@
 package gudgeon.app.format;
 
+import gudgeon.core.bolting.PlacePattern;
 import gudgeon.core.engine.Fastener;
 import gudgeon.core.engine.FastenerKind;
 import gudgeon.core.engine.Makeup;
@@ -102,7 +103,7 @@ final class Tightening {
         return String.format(Locale.ROOT, torque_Nm < 10 ? "%.1f" : "%.0f", torque_Nm);
     }
 
-    List<Integer> pattern(Fields fields, String key, int count, List<Patterns.Spot> spots) {
+    List<Integer> pattern(Fields fields, String key, int count, List<PlacePattern.Spot> spots) {
         Optional<Node> node = fields.take(key);
         if (node.isEmpty()) {
             return List.of();
@@ -121,10 +122,10 @@ final class Tightening {
         };
     }
 
-    private List<Integer> named(ScalarNode name, Fields fields, String key, int count, List<Patterns.Spot> spots) {
-        String pattern = fields.word(key, "in-line", Patterns.NAMES);
-        if (!Patterns.needsPlaces(pattern)) {
-            return Patterns.order(pattern, count, spots);
+    private List<Integer> named(ScalarNode name, Fields fields, String key, int count, List<PlacePattern.Spot> spots) {
+        String pattern = fields.word(key, "in-line", PlacePattern.NAMES);
+        if (!PlacePattern.needsPlaces(pattern)) {
+            return PlacePattern.order(pattern, count, spots);
         }
         if (spots.size() != count) {
             problems.fault(
@@ -133,7 +134,7 @@ final class Tightening {
                     "add at: [[x, y], ...] with one position for each fastener");
             return List.of();
         }
-        return Patterns.order(pattern, count, spots);
+        return PlacePattern.order(pattern, count, spots);
     }
 
     private List<Integer> written(SequenceNode list, int count) {
@@ -152,7 +153,7 @@ final class Tightening {
         return order;
     }
 
-    Makeup.Loosen loosen(Fields joint, int count, List<Patterns.Spot> spots) {
+    Makeup.Loosen loosen(Fields joint, int count, List<PlacePattern.Spot> spots) {
         Optional<Node> node = joint.take("loosen");
         if (node.isEmpty()) {
             return new Makeup.Loosen(1, List.of());

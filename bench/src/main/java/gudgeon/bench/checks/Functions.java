@@ -15,6 +15,8 @@ final class Functions {
         GeometryFunctions.into(all);
         MetrologyFunctions.into(all);
         FormFunctions.into(all);
+        FastenerFunctions.into(all);
+        MatchingFunctions.into(all);
         return all;
     }
 

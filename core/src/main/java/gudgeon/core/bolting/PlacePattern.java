@@ -1,4 +1,4 @@
-package gudgeon.app.format;
+package gudgeon.core.bolting;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -11,14 +11,16 @@ import java.util.stream.IntStream;
  * file order.
  *
  * <ul>
- *   <li>cross: ring by ring from the middle outward; within a ring always the one farthest from the last.
+ *   <li>cross: ring by ring from the middle outward; within a ring always the one farthest from the last. Where all lie evenly
+ *       on one circle, the order of {@link CrossPattern}.
  *   <li>spiral-out: ring by ring from the middle outward; within a ring onward in one sense of rotation.
  *   <li>ends-in: from the two ends of the longer extent to the middle, always the one farthest from the last.
  *   <li>in-line: in file order.
  * </ul>
  */
-final class Patterns {
-    static final List<String> NAMES = List.of(
+public final class PlacePattern {
+    /** All that there are. */
+    public static final List<String> NAMES = List.of(
             "cross",
             "spiral-out",
             "ends-in",
@@ -29,30 +31,32 @@ final class Patterns {
             "in-line-reversed");
 
     /** Distances that differ by less than this share belong to one ring. */
-    private static final double RING = 0.15;
+    static final double RING = 0.15;
 
     private static final String REVERSED = "-reversed";
 
-    private Patterns() {}
+    private PlacePattern() {}
 
     /** A place on the face, millimetres. */
-    record Spot(double x_mm, double y_mm) {
-        double distance(Spot other) {
+    public record Spot(double x_mm, double y_mm) {
+        /** The way to another place, millimetres. */
+        public double distance(Spot other) {
             return Math.hypot(x_mm - other.x_mm, y_mm - other.y_mm);
         }
     }
 
-    static boolean needsPlaces(String name) {
+    /** Whether a pattern cannot be worked out without places. */
+    public static boolean needsPlaces(String name) {
         return !name.startsWith("in-line");
     }
 
     /** The 1-based positions in order; {@code spots} has one place for each fastener, or none for in-line. */
-    static List<Integer> order(String name, int count, List<Spot> spots) {
+    public static List<Integer> order(String name, int count, List<Spot> spots) {
         boolean reversed = name.endsWith(REVERSED);
         String plain = reversed ? name.substring(0, name.length() - REVERSED.length()) : name;
         List<Integer> order = new ArrayList<>(
                 switch (plain) {
-                    case "cross" -> byRings(spots, fromMiddle(spots), false, false);
+                    case "cross" -> cross(spots);
                     case "spiral-out" -> byRings(spots, fromMiddle(spots), false, true);
                     case "ends-in" -> byRings(spots, alongExtent(spots), true, false);
                     default -> IntStream.range(0, count).boxed().toList();
@@ -63,8 +67,17 @@ final class Patterns {
         return order.stream().map(index -> index + 1).toList();
     }
 
+    private static List<Integer> cross(List<Spot> spots) {
+        List<Integer> round = BoltCircle.round(spots);
+        return round.isEmpty()
+                ? byRings(spots, fromMiddle(spots), false, false)
+                : CrossPattern.order(spots.size()).stream()
+                        .map(turn -> round.get(turn - 1))
+                        .toList();
+    }
+
     /** The mean of the places: the centre of a bolt circle, whatever the number of bolts. */
-    private static Spot middle(List<Spot> spots) {
+    static Spot middle(List<Spot> spots) {
         return new Spot(
                 spots.stream().mapToDouble(Spot::x_mm).average().orElse(0),
                 spots.stream().mapToDouble(Spot::y_mm).average().orElse(0));
