@@ -9,8 +9,8 @@ package gudgeon.core.bolting;
 public record Bearing(double outer_mm, double hole_mm) {
     public Bearing {
         if (!(hole_mm > 0 && outer_mm > hole_mm && outer_mm < 1000)) {
-            throw new IllegalArgumentException("a bearing face of " + outer_mm + " mm does not lie round a hole of " + hole_mm
-                    + " mm. Maybe the two are swapped?");
+            throw new IllegalArgumentException("a bearing face of " + outer_mm + " mm does not lie round a hole of "
+                    + hole_mm + " mm. Maybe the two are swapped?");
         }
     }
 

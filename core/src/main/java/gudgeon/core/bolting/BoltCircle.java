@@ -23,8 +23,10 @@ final class BoltCircle {
             return List.of();
         }
         Spot middle = PlacePattern.middle(spots);
-        double radius_mm = spots.stream().mapToDouble(middle::distance).average().orElse(0);
-        if (radius_mm <= 0 || spots.stream().anyMatch(spot -> Math.abs(middle.distance(spot) - radius_mm) > OFF * radius_mm)) {
+        double radius_mm =
+                spots.stream().mapToDouble(middle::distance).average().orElse(0);
+        if (radius_mm <= 0
+                || spots.stream().anyMatch(spot -> Math.abs(middle.distance(spot) - radius_mm) > OFF * radius_mm)) {
             return List.of();
         }
         double[] turns = spots.stream()

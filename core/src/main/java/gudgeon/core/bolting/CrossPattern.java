@@ -35,7 +35,8 @@ public final class CrossPattern {
         List<Integer> quarters = QUARTERS.get(bolts);
         if (quarters != null) {
             return quarters.stream()
-                    .flatMap(first -> List.of(first, first + bolts / 2, first + bolts / 4, first + 3 * bolts / 4).stream())
+                    .flatMap(first ->
+                            List.of(first, first + bolts / 2, first + bolts / 4, first + 3 * bolts / 4).stream())
                     .toList();
         }
         return bolts % 2 == 0 ? pairs(bolts) : star(bolts);

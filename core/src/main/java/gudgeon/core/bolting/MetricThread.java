@@ -17,8 +17,8 @@ import java.util.regex.Pattern;
  * @param pitch_mm pitch P, above 0 and less than half the diameter
  */
 public record MetricThread(double diameter_mm, double pitch_mm) {
-    private static final Pattern WRITTEN =
-            Pattern.compile("M\\s?(\\d{1,3}(?:\\.\\d{1,2})?)(?:\\s?[x×X*]\\s?(\\d{1,2}(?:\\.\\d{1,3})?))?(?:\\s?(LH|RH))?");
+    private static final Pattern WRITTEN = Pattern.compile(
+            "M\\s?(\\d{1,3}(?:\\.\\d{1,2})?)(?:\\s?[x×X*]\\s?(\\d{1,2}(?:\\.\\d{1,3})?))?(?:\\s?(LH|RH))?");
     private static final int FIGURES = 3;
 
     /** Pitches of the coarse series, by nominal diameter in millimetres. */

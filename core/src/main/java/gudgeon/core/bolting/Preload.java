@@ -31,8 +31,8 @@ public final class Preload {
     public static double atYieldShare_N(
             MetricThread thread, PropertyClass grade, double yieldShare, double threadFriction) {
         if (!(yieldShare > 0 && yieldShare <= 1)) {
-            throw new IllegalArgumentException(
-                    "a share of the yield stress lies above 0 and at most at 1, not " + yieldShare + ". Maybe it is in per cent?");
+            throw new IllegalArgumentException("a share of the yield stress lies above 0 and at most at 1, not "
+                    + yieldShare + ". Maybe it is in per cent?");
         }
         if (!(threadFriction >= 0 && threadFriction <= 1)) {
             throw new IllegalArgumentException("a coefficient of friction lies from 0 to 1, not " + threadFriction);

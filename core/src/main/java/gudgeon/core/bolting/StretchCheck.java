@@ -26,7 +26,8 @@ public record StretchCheck(boolean singleUse, Compared length, Compared neck) {
         public static final Compared NOTHING = new Compared(OptionalDouble.empty(), OptionalDouble.empty(), 0);
 
         public Compared {
-            if (reading_mm.isPresent() && !(reading_mm.getAsDouble() > 0) || limit_mm.isPresent() && !(limit_mm.getAsDouble() > 0)) {
+            if (reading_mm.isPresent() && !(reading_mm.getAsDouble() > 0)
+                    || limit_mm.isPresent() && !(limit_mm.getAsDouble() > 0)) {
                 throw new IllegalArgumentException("readings and limits of a bolt are above 0");
             }
             if (!(uncertainty_mm >= 0)) {

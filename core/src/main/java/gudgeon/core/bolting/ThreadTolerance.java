@@ -35,7 +35,8 @@ public record ThreadTolerance(int flankGrade, int crestGrade, char position) {
         0, 0, 0, 0, 0, 0, 50, 53, 56, 56, 60, 60, 63, 67, 71, 71, 80, 85, 90, 95, 100, 106, 112, 118
     };
     private static final int[] CREST_um = {
-        56, 67, 75, 85, 95, 100, 106, 125, 140, 140, 150, 180, 212, 236, 265, 280, 335, 375, 425, 475, 500, 530, 560, 600
+        56, 67, 75, 85, 95, 100, 106, 125, 140, 140, 150, 180, 212, 236, 265, 280, 335, 375, 425, 475, 500, 530, 560,
+        600
     };
     private static final double[] DIAMETERS_mm = {0.99, 1.4, 2.8, 5.6, 11.2, 22.4, 45, 90};
     /** By number of the range of diameters and pitch: where the table is not what its formula gives. */
@@ -43,8 +44,8 @@ public record ThreadTolerance(int flankGrade, int crestGrade, char position) {
 
     /** Forty steps of a factor of ten, in micrometres from 100 to 950. */
     private static final int[] R40 = {
-        100, 106, 112, 118, 125, 132, 140, 150, 160, 170, 180, 190, 200, 212, 224, 236, 250, 265, 280, 300, 315, 335, 355,
-        375, 400, 425, 450, 475, 500, 530, 560, 600, 630, 670, 710, 750, 800, 850, 900, 950
+        100, 106, 112, 118, 125, 132, 140, 150, 160, 170, 180, 190, 200, 212, 224, 236, 250, 265, 280, 300, 315, 335,
+        355, 375, 400, 425, 450, 475, 500, 530, 560, 600, 630, 670, 710, 750, 800, 850, 900, 950
     };
     /** Steps of R40 from grade 6 to grades 3 to 9: factors 0.5, 0.63, 0.8, 1, 1.25, 1.6, 2. */
     private static final int[] STEPS = {-12, -8, -4, 0, 4, 8, 12};
@@ -144,7 +145,8 @@ public record ThreadTolerance(int flankGrade, int crestGrade, char position) {
                 return row;
             }
         }
-        throw new IllegalArgumentException("no tolerances are known for a pitch of " + pitch_mm + " mm. Maybe 0.2 to 6 mm?");
+        throw new IllegalArgumentException(
+                "no tolerances are known for a pitch of " + pitch_mm + " mm. Maybe 0.2 to 6 mm?");
     }
 
     private int crestTolerance_um(MetricThread thread) {
@@ -170,7 +172,8 @@ public record ThreadTolerance(int flankGrade, int crestGrade, char position) {
                 return range;
             }
         }
-        throw new IllegalArgumentException("no tolerances are known for a diameter of " + diameter_mm + " mm. Maybe 1 to 90 mm?");
+        throw new IllegalArgumentException(
+                "no tolerances are known for a diameter of " + diameter_mm + " mm. Maybe 1 to 90 mm?");
     }
 
     /** The value of R40 nearest to a number, so many steps on; below 100 the series is a tenth of itself, rounded. */

@@ -22,8 +22,8 @@ public record Wrench(String name, double least_Nm, double most_Nm) {
 
     public Wrench {
         if (!(least_Nm >= 0 && most_Nm > least_Nm)) {
-            throw new IllegalArgumentException("the scale of wrench " + name + " goes from " + least_Nm + " to " + most_Nm
-                    + " N·m. Maybe the ends are swapped?");
+            throw new IllegalArgumentException("the scale of wrench " + name + " goes from " + least_Nm + " to "
+                    + most_Nm + " N·m. Maybe the ends are swapped?");
         }
     }
 

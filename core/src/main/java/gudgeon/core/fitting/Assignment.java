@@ -67,7 +67,8 @@ public record Assignment(List<Integer> columnOf, double total) {
 
     /** A part of all assignments: those that the cost still allows; rows before {@code fixed} have one column left. */
     private record Node(double[][] cost, int fixed, Assignment best) {
-        static final Comparator<Node> ORDER = Comparator.comparingDouble((Node node) -> node.best().total())
+        static final Comparator<Node> ORDER = Comparator.comparingDouble(
+                        (Node node) -> node.best().total())
                 .thenComparing(node -> node.best().columnOf(), Node::byColumns);
 
         private static int byColumns(List<Integer> first, List<Integer> second) {

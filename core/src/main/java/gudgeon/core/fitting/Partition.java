@@ -64,7 +64,8 @@ public record Partition(List<List<Integer>> sets, List<Double> sums, boolean pro
 
     private static void check(double[] numbers, int sets) {
         if (numbers.length == 0 || sets < 1 || sets > 1000) {
-            throw new IllegalArgumentException(numbers.length + " numbers cannot be shared out among " + sets + " sets");
+            throw new IllegalArgumentException(
+                    numbers.length + " numbers cannot be shared out among " + sets + " sets");
         }
         if (!Arrays.stream(numbers).allMatch(Double::isFinite)) {
             throw new IllegalArgumentException("numbers to share out are finite");
@@ -77,7 +78,8 @@ public record Partition(List<List<Integer>> sets, List<Double> sums, boolean pro
                 .sorted(Comparator.comparingDouble((List<Integer> set) -> sum(set, numbers))
                         .thenComparing(set -> set.isEmpty() ? -1 : set.getFirst()))
                 .toList();
-        return new Partition(sorted, sorted.stream().map(set -> sum(set, numbers)).toList(), proven);
+        return new Partition(
+                sorted, sorted.stream().map(set -> sum(set, numbers)).toList(), proven);
     }
 
     private static double sum(List<Integer> set, double[] numbers) {

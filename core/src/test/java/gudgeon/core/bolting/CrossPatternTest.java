@@ -26,8 +26,7 @@ class CrossPatternTest {
         assertThat(CrossPattern.order(8)).containsExactly(1, 5, 3, 7, 2, 6, 4, 8);
         assertThat(CrossPattern.order(12)).containsExactly(1, 7, 4, 10, 2, 8, 5, 11, 3, 9, 6, 12);
         assertThat(CrossPattern.order(24))
-                .containsExactly(
-                        1, 13, 7, 19, 4, 16, 10, 22, 2, 14, 8, 20, 5, 17, 11, 23, 3, 15, 9, 21, 6, 18, 12, 24);
+                .containsExactly(1, 13, 7, 19, 4, 16, 10, 22, 2, 14, 8, 20, 5, 17, 11, 23, 3, 15, 9, 21, 6, 18, 12, 24);
     }
 
     @Test
@@ -49,7 +48,8 @@ class CrossPatternTest {
         List<Spot> spots = circle(8);
         Random random = new Random(3);
         for (int run = 0; run < 50; run++) {
-            List<Integer> shuffled = new ArrayList<>(IntStream.range(0, 8).boxed().toList());
+            List<Integer> shuffled =
+                    new ArrayList<>(IntStream.range(0, 8).boxed().toList());
             Collections.shuffle(shuffled, random);
             List<Spot> moved = shuffled.stream().map(spots::get).toList();
             List<Spot> inOrder = PlacePattern.order("cross", 8, moved).stream()
@@ -61,7 +61,9 @@ class CrossPatternTest {
                         .isGreaterThan(99.99);
             }
             assertThat(PatternCheck.lopsided(PlacePattern.order("cross", 8, moved), moved))
-                    .isEqualTo(PatternCheck.lopsided(PlacePattern.order("cross", 8, spots), spots), org.assertj.core.api.Assertions.within(1e-9));
+                    .isEqualTo(
+                            PatternCheck.lopsided(PlacePattern.order("cross", 8, spots), spots),
+                            org.assertj.core.api.Assertions.within(1e-9));
         }
     }
 
@@ -76,7 +78,8 @@ class CrossPatternTest {
         PatternCheck along = PatternCheck.of(List.of(1, 2, 3, 4, 5, 6), 6, circle(6), false);
         assertThat(along.faults()).containsExactly(new PatternCheck.Fault(PatternCheck.Kind.NEIGHBOURS_FIRST, 2, 1));
         assertThat(along.lopsided()).isEqualTo(along.inLine()).isGreaterThan(2 * along.ours());
-        assertThat(PatternCheck.of(CrossPattern.order(6), 6, circle(6), false).faults()).isEmpty();
+        assertThat(PatternCheck.of(CrossPattern.order(6), 6, circle(6), false).faults())
+                .isEmpty();
     }
 
     /** A head in two rows of five, from the outside in: refused; from the middle out: sound. Common practice. */
@@ -92,6 +95,8 @@ class CrossPatternTest {
         assertThat(outward.subList(0, 2)).containsExactlyInAnyOrder(3, 8);
         assertThat(PatternCheck.of(outward, 10, head, true).faults()).isEmpty();
         PatternCheck inward = PatternCheck.of(outward.reversed(), 10, head, true);
-        assertThat(inward.faults()).extracting(PatternCheck.Fault::kind).containsExactly(PatternCheck.Kind.OUTSIDE_FIRST);
+        assertThat(inward.faults())
+                .extracting(PatternCheck.Fault::kind)
+                .containsExactly(PatternCheck.Kind.OUTSIDE_FIRST);
     }
 }

@@ -29,9 +29,20 @@ class ThreadsTest {
 
     /** ISO 898-1 nominal stress areas; from memory. */
     @ParameterizedTest
-    @CsvSource({"M3, 5.03", "M4, 8.78", "M6, 20.1", "M12, 84.3", "M18, 192", "M24, 353", "M30, 561", "M12x1.5, 88.1", "M16x1.5, 167"})
+    @CsvSource({
+        "M3, 5.03",
+        "M4, 8.78",
+        "M6, 20.1",
+        "M12, 84.3",
+        "M18, 192",
+        "M24, 353",
+        "M30, 561",
+        "M12x1.5, 88.1",
+        "M16x1.5, 167"
+    })
     void nominalStressAreas(String written, double area_mm2) {
-        assertThat(MetricThread.find(written).orElseThrow().nominalStressArea_mm2()).isEqualTo(area_mm2);
+        assertThat(MetricThread.find(written).orElseThrow().nominalStressArea_mm2())
+                .isEqualTo(area_mm2);
     }
 
     /** Limits of size as a public chart after ASME B1.13M prints them, which keeps the tolerances of ISO 965-1. */
@@ -59,8 +70,17 @@ class ThreadsTest {
     /** Galvanized sizes of ISO 965-4 state the pitch-diameter tolerance of grade 6 as the difference of their deviations. */
     @ParameterizedTest
     @CsvSource({
-        "10, 1.5, 132", "12, 1.75, 150", "16, 2, 160", "20, 2.5, 170", "24, 3, 200", "30, 3.5, 212", "36, 4, 224",
-        "42, 4.5, 236", "48, 5, 250", "56, 5.5, 265", "64, 6, 280",
+        "10, 1.5, 132",
+        "12, 1.75, 150",
+        "16, 2, 160",
+        "20, 2.5, 170",
+        "24, 3, 200",
+        "30, 3.5, 212",
+        "36, 4, 224",
+        "42, 4.5, 236",
+        "48, 5, 250",
+        "56, 5.5, 265",
+        "64, 6, 280",
     })
     void flankTolerancesOfLargeThreads(double d_mm, double pitch_mm, int tolerance_um) {
         ThreadTolerance.Limits limits = ThreadTolerance.parse("6h").limits(new MetricThread(d_mm, pitch_mm));
@@ -70,8 +90,17 @@ class ThreadsTest {
     /** The same table: the tolerance of the major diameter, grade 6. */
     @ParameterizedTest
     @CsvSource({
-        "10, 1.5, 236", "12, 1.75, 265", "16, 2, 280", "20, 2.5, 335", "24, 3, 375", "30, 3.5, 425", "36, 4, 475",
-        "42, 4.5, 500", "48, 5, 530", "56, 5.5, 560", "64, 6, 600",
+        "10, 1.5, 236",
+        "12, 1.75, 265",
+        "16, 2, 280",
+        "20, 2.5, 335",
+        "24, 3, 375",
+        "30, 3.5, 425",
+        "36, 4, 475",
+        "42, 4.5, 500",
+        "48, 5, 530",
+        "56, 5.5, 560",
+        "64, 6, 600",
     })
     void crestTolerancesOfLargeThreads(double d_mm, double pitch_mm, int tolerance_um) {
         ThreadTolerance.Limits limits = ThreadTolerance.parse("6h").limits(new MetricThread(d_mm, pitch_mm));

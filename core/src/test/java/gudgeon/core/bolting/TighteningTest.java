@@ -34,7 +34,9 @@ class TighteningTest {
             PropertyClass grade = thread.diameter_mm() > 16 ? PropertyClass.C10_9 : PropertyClass.C9_8;
             double preload_N = Preload.atYieldShare_N(thread, grade, share, friction.thread());
             double torque_Nm = tightening.torque_Nm(preload_N, friction);
-            assertThat(tightening.preload_N(torque_Nm, friction)).as("seed 11, run %d", run).isCloseTo(preload_N, within(1e-6));
+            assertThat(tightening.preload_N(torque_Nm, friction))
+                    .as("seed 11, run %d", run)
+                    .isCloseTo(preload_N, within(1e-6));
             assertThat(tightening.equivalentStress_MPa(preload_N, friction.thread()))
                     .isCloseTo(share * grade.yield_MPa(thread.diameter_mm()), within(1e-6));
             assertThat(tightening.nutFactor(friction))
@@ -45,8 +47,7 @@ class TighteningTest {
     /** Why oil on a thread that is meant to be dry overloads it: the torque stays, the preload grows. */
     @Test
     void oilOnADryThreadOverloads() {
-        double dry_Nm = HEXAGON.torque_Nm(
-                Preload.atYieldShare_N(M8, PropertyClass.C8_8, 0.9, 0.2), Friction.of(0.2));
+        double dry_Nm = HEXAGON.torque_Nm(Preload.atYieldShare_N(M8, PropertyClass.C8_8, 0.9, 0.2), Friction.of(0.2));
         Tightening.Band oiled = HEXAGON.band(dry_Nm, Friction.State.OILED.range(), PropertyClass.C8_8);
         assertThat(oiled.low().preload_N()).isLessThan(oiled.likely().preload_N());
         assertThat(oiled.high().yieldShare()).isGreaterThan(1.3);

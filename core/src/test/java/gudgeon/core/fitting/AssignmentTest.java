@@ -72,13 +72,16 @@ class AssignmentTest {
                 assertThat(BottleneckAssignment.best(cost)).as(said).isEmpty();
                 continue;
             }
-            assertThat(Assignment.cheapest(cost).orElseThrow().total()).as(said).isEqualTo(all.getFirst().total());
+            assertThat(Assignment.cheapest(cost).orElseThrow().total())
+                    .as(said)
+                    .isEqualTo(all.getFirst().total());
             assertThat(Assignment.ranked(cost, 6).stream().map(Assignment::total))
                     .as(said)
                     .containsExactlyElementsOf(
                             all.stream().limit(6).map(Assignment::total).toList());
             BottleneckAssignment flat = BottleneckAssignment.best(cost).orElseThrow();
-            double least = all.stream().mapToDouble(each -> largest(cost, each)).min().orElseThrow();
+            double least =
+                    all.stream().mapToDouble(each -> largest(cost, each)).min().orElseThrow();
             assertThat(flat.largest()).as(said).isEqualTo(least);
             assertThat(flat.total())
                     .as(said)
@@ -120,7 +123,8 @@ class AssignmentTest {
         for (int run = 0; run < 20; run++) {
             int size = 10 + random.nextInt(15);
             double[][] cost = new double[size][size];
-            SimpleWeightedGraph<Integer, DefaultWeightedEdge> graph = new SimpleWeightedGraph<>(DefaultWeightedEdge.class);
+            SimpleWeightedGraph<Integer, DefaultWeightedEdge> graph =
+                    new SimpleWeightedGraph<>(DefaultWeightedEdge.class);
             IntStream.range(0, 2 * size).forEach(graph::addVertex);
             for (int row = 0; row < size; row++) {
                 for (int column = 0; column < size; column++) {
@@ -145,7 +149,8 @@ class AssignmentTest {
         Random random = new Random(99);
         for (int run = 0; run < 1000; run++) {
             int sets = 1 + random.nextInt(3);
-            double[] numbers = random.doubles(1 + random.nextInt(7), 0, 50).map(Math::rint).toArray();
+            double[] numbers =
+                    random.doubles(1 + random.nextInt(7), 0, 50).map(Math::rint).toArray();
             Partition best = Partition.best(numbers, sets);
             double least = Double.POSITIVE_INFINITY;
             for (int code = 0; code < Math.pow(sets, numbers.length); code++) {
@@ -168,9 +173,14 @@ class AssignmentTest {
 
     @Test
     void whatIsNoTableIsSaid() {
-        assertThatThrownBy(() -> Assignment.cheapest(new double[][] {{1}, {2}})).hasMessageContaining("as many columns");
-        assertThatThrownBy(() -> Assignment.cheapest(new double[][] {{Double.NaN}})).hasMessageContaining("NaN");
+        assertThatThrownBy(() -> Assignment.cheapest(new double[][] {{1}, {2}}))
+                .hasMessageContaining("as many columns");
+        assertThatThrownBy(() -> Assignment.cheapest(new double[][] {{Double.NaN}}))
+                .hasMessageContaining("NaN");
         assertThat(Assignment.cheapest(new double[0][]).orElseThrow().total()).isZero();
-        assertThat(Assignment.dearest(new double[][] {{1, 9}, {2, 3}}).orElseThrow().columnOf()).containsExactly(1, 0);
+        assertThat(Assignment.dearest(new double[][] {{1, 9}, {2, 3}})
+                        .orElseThrow()
+                        .columnOf())
+                .containsExactly(1, 0);
     }
 }
