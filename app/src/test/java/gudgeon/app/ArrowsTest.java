@@ -36,7 +36,7 @@ class ArrowsTest {
             "document", List.of("com.openhtmltopdf..", "org.apache.pdfbox..", "org.apache.fontbox..", "org.eclipse..", "org.w3c.dom..", "org.xml.sax.."),
             "photo", List.of("com.drew..", "javax.imageio.."),
             "store", List.of("org.jdbi..", "com.zaxxer.hikari..", "org.flywaydb..", "org.sqlite..", "javax.sql.."),
-            "desk", List.of("org.shredzone.commons.suncalc.."),
+            "desk", List.of("net.e175.klaus.solarpositioning.."),
             "web", List.of("io.javalin..", "jakarta.servlet..", "gg.jte..", "kotlin.."),
             "cli", List.of("picocli.."));
 

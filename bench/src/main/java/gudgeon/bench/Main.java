@@ -1,5 +1,6 @@
 package gudgeon.bench;
 
+import gudgeon.bench.checks.ChecksCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -14,7 +15,8 @@ import picocli.CommandLine.Option;
             GeneratedCommand.class,
             PeersCommand.class,
             SelectiveCommand.class,
-            WhileOpenCommand.class
+            WhileOpenCommand.class,
+            ChecksCommand.class
         },
         mixinStandardHelpOptions = true)
 public final class Main {

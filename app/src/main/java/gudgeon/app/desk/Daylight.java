@@ -5,8 +5,10 @@ import gudgeon.core.book.Setup;
 import java.time.OffsetDateTime;
 import java.time.ZonedDateTime;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
-import org.shredzone.commons.suncalc.SunTimes;
+import net.e175.klaus.solarpositioning.DeltaT;
+import net.e175.klaus.solarpositioning.SPA;
+import net.e175.klaus.solarpositioning.SunriseResult.AllDay;
+import net.e175.klaus.solarpositioning.SunriseResult.RegularDay;
 
 /**
  * The light of one day at one place: from the sun's upper limb showing to its vanishing, usual refraction, a free horizon.
@@ -24,17 +26,17 @@ public record Daylight(Optional<OffsetDateTime> rises, Optional<OffsetDateTime> 
      * @param longitude degrees, east positive
      */
     public static Daylight at(OffsetDateTime moment, double latitude, double longitude) {
-        SunTimes sun = SunTimes.compute()
-                .on(moment.toLocalDate())
-                .timezone(moment.getOffset())
-                .at(latitude, longitude)
-                .oneDay()
-                .execute();
-        return new Daylight(offset(sun.getRise()), offset(sun.getSet()), sun.isAlwaysUp());
-    }
-
-    private static Optional<OffsetDateTime> offset(@Nullable ZonedDateTime time) {
-        return Optional.ofNullable(time).map(ZonedDateTime::toOffsetDateTime);
+        ZonedDateTime day = moment.toZonedDateTime();
+        double delta_s = DeltaT.estimate(moment.toLocalDate());
+        return switch (SPA.calculateSunriseTransitSet(day, latitude, longitude, delta_s)) {
+            case RegularDay sun ->
+                new Daylight(
+                        Optional.of(sun.sunrise().toOffsetDateTime()),
+                        Optional.of(sun.sunset().toOffsetDateTime()),
+                        false);
+            case AllDay _ -> new Daylight(Optional.empty(), Optional.empty(), true);
+            default -> new Daylight(Optional.empty(), Optional.empty(), false);
+        };
     }
 
     /** The place that was told last; empty when none was. */

@@ -14,7 +14,9 @@ enum QuantityKind {
     ANGLE("an angle", "90 °", UnitWords.DEGREE),
     SHARE("a share", "10 %", Units.PERCENT),
     TEMPERATURE("a temperature", "20 °C", Units.CELSIUS),
-    PRESSURE("a pressure", "2 bar", MetricPrefix.KILO(Units.PASCAL));
+    PRESSURE("a pressure", "2 bar", MetricPrefix.KILO(Units.PASCAL)),
+    FORCE("a force", "800 N", Units.NEWTON),
+    POWER("a power", "40 kW", MetricPrefix.KILO(Units.WATT));
 
     private final String words;
     private final String example;

@@ -30,6 +30,12 @@ final class UnitWords {
     private static final Unit<Force> KILOGRAM_FORCE =
             Units.KILOGRAM.multiply(GRAVITY).asType(Force.class);
 
+    /** Conventional mercury: 13.5951 times water of 1,000 kg/m³ under standard gravity; pressure for each unit of height. */
+    private static final Unit<?> MERCURY = Units.KILOGRAM
+            .divide(Units.METRE.pow(3))
+            .multiply(13_595.1)
+            .multiply(GRAVITY);
+
     private static final Map<String, Meaning> KNOWN = known();
     private static final Map<String, String> ASKED = asked();
 
@@ -74,6 +80,7 @@ final class UnitWords {
         put(map, "VOLUME", Units.LITRE, "l", "litre", "litres", "dm3");
         put(map, "VOLUME", MetricPrefix.MILLI(Units.LITRE), "ml");
         put(map, "VOLUME", MetricPrefix.CENTI(Units.METRE).pow(3), "cm3", "cc");
+        put(map, "VOLUME", INCH.pow(3), "in3", "cuin");
         put(map, "TIME", Units.SECOND, "s", "sec");
         put(map, "TIME", Units.MINUTE, "min");
         put(map, "TIME", Units.HOUR, "h", "hr");
@@ -85,6 +92,19 @@ final class UnitWords {
         put(map, "PRESSURE", MetricPrefix.KILO(Units.PASCAL).multiply(100), "bar");
         put(map, "PRESSURE", MetricPrefix.MEGA(Units.PASCAL), "mpa");
         put(map, "PRESSURE", POUND_FORCE.divide(INCH.pow(2)), "psi");
+        put(map, "PRESSURE", Units.PASCAL, "pa");
+        put(map, "PRESSURE", MetricPrefix.HECTO(Units.PASCAL), "hpa", "mbar");
+        put(map, "PRESSURE", KILOGRAM_FORCE.divide(MetricPrefix.CENTI(Units.METRE).pow(2)), "kgf/cm2", "kgf/cm²");
+        put(map, "PRESSURE", Units.PASCAL.multiply(101_325), "atm");
+        put(map, "PRESSURE", MERCURY.multiply(MetricPrefix.MILLI(Units.METRE)), "mmhg");
+        put(map, "PRESSURE", MERCURY.multiply(INCH), "inhg");
+        put(map, "FORCE", Units.NEWTON, "n");
+        put(map, "FORCE", MetricPrefix.KILO(Units.NEWTON), "kn");
+        put(map, "FORCE", POUND_FORCE, "lbf");
+        put(map, "FORCE", KILOGRAM_FORCE, "kgf");
+        put(map, "POWER", Units.WATT, "w");
+        put(map, "POWER", MetricPrefix.KILO(Units.WATT), "kw");
+        put(map, "POWER", POUND_FORCE.multiply(FOOT).divide(Units.SECOND).multiply(550), "hp");
         return map;
     }
 

@@ -18,15 +18,11 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Sunrise and sunset against daylight.csv: times of the US Naval Observatory, to the minute, and of a published solar position
- * algorithm, to the second; each row names its source. The library promises a minute for the naval times; three minutes are held
- * for the others: it is made for people, not for instruments.
+ * algorithm, to the second; each row names its source. Each is met within the row's own tolerance.
  */
 class DaylightTest {
     private static final Pattern ROW = Pattern.compile(
             ".*,(sunrise|sunset),\"\\{\"\"date\"\": \"\"([0-9-]+)\"\", \"\"latitude_deg\"\": ([-0-9.]+), \"\"longitude_deg\"\": ([-0-9.]+), \"\"utc_offset_h\"\": ([-0-9]+)\\}\",([0-9]+),([0-9.]+),.*");
-
-    /** Seconds by which the library may differ beyond the rounding of a row. */
-    private static final long SLACK_SECONDS = 60;
 
     @Test
     void sunriseAndSunsetAsPublished() throws IOException {
@@ -49,7 +45,7 @@ class DaylightTest {
             long off = Math.abs(Duration.between(is, want).toSeconds());
             assertThat(off)
                     .as(line.substring(0, 40) + " is " + is)
-                    .isLessThanOrEqualTo(Math.round(Double.parseDouble(row.group(7))) + SLACK_SECONDS);
+                    .isLessThanOrEqualTo(Math.round(Double.parseDouble(row.group(7))));
         }
         assertThat(rows).isEqualTo(22);
     }

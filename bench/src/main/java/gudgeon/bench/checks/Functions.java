@@ -17,6 +17,9 @@ final class Functions {
         FormFunctions.into(all);
         FastenerFunctions.into(all);
         MatchingFunctions.into(all);
+        BearingFunctions.into(all);
+        DecidingFunctions.into(all);
+        WorldFunctions.into(all);
         return all;
     }
 
