@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import tools.jackson.core.JacksonException;
@@ -62,7 +63,7 @@ final class CheckTable {
         String place = file.getFileName() + ", row " + number;
         String function = cell(cells, "function");
         String args = cell(cells, "args");
-        Path folder = file.toAbsolutePath().getParent();
+        Path folder = Objects.requireNonNull(file.toAbsolutePath().getParent());
         try {
             return new CheckRow(
                     place,
