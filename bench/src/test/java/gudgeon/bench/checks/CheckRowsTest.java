@@ -28,13 +28,21 @@ class CheckRowsTest {
     private static final Map<String, String> NOT_MET = Map.ofEntries(
             Map.entry("E-RB-P/pmax-1.0-0.8", "the table's figure is 2.1 % below any solution of Reynolds' equation tried"),
             Map.entry("E-RB-P/pmax-0.5-0.8", "as above, 2.5 %"),
+            Map.entry("D-FLAT-N", "the source worked in single precision: 3e-7 beyond the tolerance"),
             Map.entry("H-SPA-heliocentric_longitude_L", "the sun's place on the way to its height is not shown by the library"),
             Map.entry("H-SPA-Earth_radius_vector", "as above"),
             Map.entry("H-SPA-right_ascension", "as above"),
             Map.entry("H-SPA-declination", "as above"),
             Map.entry("H-SPA-hour_angle", "as above"),
             Map.entry("H-SPA-true_obliquity", "as above"),
-            Map.entry("H-SPA-equation_of_time", "as above"));
+            Map.entry("H-SPA-equation_of_time", "as above"),
+            Map.entry("G-OR-200", "the instance is not at hand"),
+            Map.entry("G-OR-300", "as above"),
+            Map.entry("G-OR-400", "as above"),
+            Map.entry("G-OR-500", "as above"),
+            Map.entry("G-OR-600", "as above"),
+            Map.entry("G-OR-700", "as above"),
+            Map.entry("G-OR-800", "as above"));
 
     /** Functions that go by steps, names or yes and no: a small change of a number may rightly change nothing. */
     private static final Set<String> STEPPED = Set.of(
@@ -44,7 +52,15 @@ class CheckRowsTest {
             "unit_factor",
             "sunrise",
             "sunset",
+            "cross_pattern_order",
+            "elongation_min",
+            "proof_stress_rp02_min",
+            "linear_expansion_coefficient",
             "crank_travel_ignition_to_inlet_opening");
+
+    /** Functions whose numbers stand in a file beside the table. */
+    private static final Set<String> FROM_FILES =
+            Set.of("minimum_zone_flatness", "least_squares_plane_flatness", "bottleneck_assignment_optimum");
 
     @TestFactory
     Stream<DynamicTest> everyRow() {
@@ -74,6 +90,7 @@ class CheckRowsTest {
         Set<String> moves = new TreeSet<>();
         for (CheckRow row : rows()) {
             if (!STEPPED.contains(row.function())
+                    && !FROM_FILES.contains(row.function())
                     && !moves.contains(row.function())
                     && row.result().outcome() == Outcome.WITHIN) {
                 (moves(row) ? moves : still).add(row.function());
@@ -105,32 +122,52 @@ class CheckRowsTest {
         return false;
     }
 
-    /** The arguments with one number moved, for each number at the top and the first of each list. */
+    /** The arguments with one number moved by a thousandth, for each number in them, however deep. */
     private static List<JsonNode> nudged(JsonNode args) {
         List<JsonNode> all = new ArrayList<>();
-        args.propertyStream().forEach(entry -> {
-            ObjectNode copy = (ObjectNode) args.deepCopy();
-            if (nudge(copy, entry.getKey(), entry.getValue())) {
-                all.add(copy);
-            }
-        });
+        int numbers = numbersIn(args);
+        for (int which = 0; which < numbers; which++) {
+            JsonNode copy = args.deepCopy();
+            nudge(copy, new int[] {which});
+            all.add(copy);
+        }
         return all;
     }
 
-    private static boolean nudge(ObjectNode copy, String key, JsonNode value) {
-        if (value.isNumber()) {
-            copy.put(key, value.asDouble() * 1.001 + 1e-6);
-            return true;
+    private static int numbersIn(JsonNode node) {
+        if (node.isNumber()) {
+            return 1;
         }
-        JsonNode inner = copy.get(key);
-        while (inner instanceof ArrayNode list && !list.isEmpty()) {
-            if (list.get(0).isNumber()) {
-                list.set(0, JsonMapper.shared().valueToTree(list.get(0).asDouble() * 1.001 + 1e-6));
-                return true;
+        int sum = 0;
+        for (JsonNode inner : node) {
+            sum += numbersIn(inner);
+        }
+        return sum;
+    }
+
+    /** Moves the number that is the so-manyth still to come; counts down what it passes. */
+    private static void nudge(JsonNode node, int[] toCome) {
+        if (node instanceof ObjectNode object) {
+            for (Map.Entry<String, JsonNode> entry : List.copyOf(object.properties())) {
+                if (!entry.getValue().isNumber()) {
+                    nudge(entry.getValue(), toCome);
+                } else if (toCome[0]-- == 0) {
+                    object.put(entry.getKey(), moved(entry.getValue()));
+                }
             }
-            inner = list.get(0);
+        } else if (node instanceof ArrayNode list) {
+            for (int i = 0; i < list.size(); i++) {
+                if (!list.get(i).isNumber()) {
+                    nudge(list.get(i), toCome);
+                } else if (toCome[0]-- == 0) {
+                    list.set(i, JsonMapper.shared().<JsonNode>valueToTree(moved(list.get(i))));
+                }
+            }
         }
-        return false;
+    }
+
+    private static double moved(JsonNode number) {
+        return number.asDouble() * 1.001 + 1e-6;
     }
 
     @Test
