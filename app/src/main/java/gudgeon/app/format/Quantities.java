@@ -56,37 +56,52 @@ final class Quantities {
 
     private static Optional<Measure> parse(ScalarNode node, QuantityKind kind, Problems problems) {
         String typed = node.getValue().strip();
+        return switch (parse(typed, kind)) {
+            case Parsed.Sound sound -> Optional.of(sound.measure());
+            case Parsed.Wrong wrong -> {
+                problems.fault(node, wrong.what(), wrong.advice());
+                yield Optional.empty();
+            }
+        };
+    }
+
+    /** What became of a text. */
+    sealed interface Parsed {
+        /** It is a quantity of the kind. */
+        record Sound(Measure measure) implements Parsed {}
+
+        /** It is none, why, and what would be right. */
+        record Wrong(String what, String advice) implements Parsed {}
+    }
+
+    /** Reads a text as a quantity of a kind. */
+    static Parsed parse(String typed, QuantityKind kind) {
         String shown = Wording.shown(typed);
         if (COMMA.matcher(typed).matches() && typed.length() <= LONGEST) {
-            problems.fault(node, "a decimal comma in " + shown, "write " + typed.replaceFirst(",", "."));
-            return Optional.empty();
+            return new Parsed.Wrong("a decimal comma in " + shown, "write " + typed.replaceFirst(",", "."));
         }
         Matcher matcher = NUMBER_AND_UNIT.matcher(typed);
         if (typed.length() > LONGEST || !matcher.matches()) {
-            problems.fault(node, shown + " is not " + kind.words(), advice(kind));
-            return Optional.empty();
+            return new Parsed.Wrong(shown + " is not " + kind.words(), advice(kind));
         }
         String unit = matcher.group(2);
         if (unit.isEmpty()) {
-            problems.fault(node, shown + " has no unit", advice(kind));
-            return Optional.empty();
+            return new Parsed.Wrong(shown + " has no unit", advice(kind));
         }
         Optional<String> question = UnitWords.question(unit);
         if (question.isPresent()) {
-            problems.fault(node, "the unit in " + shown + " can mean more than one thing", question.get());
-            return Optional.empty();
+            return new Parsed.Wrong("the unit in " + shown + " can mean more than one thing", question.get());
         }
         Optional<UnitWords.Meaning> meaning = UnitWords.find(unit);
         if (meaning.isEmpty()) {
-            problems.fault(node, "the unit " + Wording.shown(unit) + " is not known", advice(kind));
-            return Optional.empty();
+            return new Parsed.Wrong("the unit " + Wording.shown(unit) + " is not known", advice(kind));
         }
         QuantityKind found = QuantityKind.valueOf(meaning.get().kind());
         if (found != kind) {
-            problems.fault(node, shown + " is " + found.words() + " where " + kind.words() + " belongs", advice(kind));
-            return Optional.empty();
+            return new Parsed.Wrong(
+                    shown + " is " + found.words() + " where " + kind.words() + " belongs", advice(kind));
         }
-        return Optional.of(new Measure(convert(matcher.group(1), meaning.get().unit(), kind.unit()), typed));
+        return new Parsed.Sound(new Measure(convert(matcher.group(1), meaning.get().unit(), kind.unit()), typed));
     }
 
     private static String advice(QuantityKind kind) {
