@@ -15,8 +15,8 @@ public record Aim(double least_mm, double wanted_mm, double most_mm) {
 
     public Aim {
         if (!(least_mm <= wanted_mm && wanted_mm <= most_mm && Double.isFinite(most_mm - least_mm))) {
-            throw new IllegalArgumentException("what is wanted, " + wanted_mm + " mm, does not lie from " + least_mm + " to "
-                    + most_mm + " mm. Maybe the limits are swapped?");
+            throw new IllegalArgumentException("what is wanted, " + wanted_mm + " mm, does not lie from " + least_mm
+                    + " to " + most_mm + " mm. Maybe the limits are swapped?");
         }
     }
 

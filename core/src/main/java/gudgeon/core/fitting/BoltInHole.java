@@ -65,7 +65,8 @@ public record BoltInHole(
         double engaged_mm = Math.max(0, Math.min(reach_mm, ground.depth_mm()));
         double wanted_mm = ground.material().leastDiameters() * diameter_mm;
         double out_mm = ground.through() ? Math.max(0, reach_mm - ground.depth_mm()) : 0;
-        double over_mm = reach_mm - ground.depth_mm() - (ground.through() ? hole.behind().room_mm() : 0);
+        double over_mm =
+                reach_mm - ground.depth_mm() - (ground.through() ? hole.behind().room_mm() : 0);
         List<Hindrance> hindrances = new ArrayList<>();
         if (!same(bolt, hole)) {
             hindrances.add(Hindrance.OTHER_THREAD);
@@ -89,7 +90,8 @@ public record BoltInHole(
 
     private static List<Remark> remarks(TinBolt bolt, TinHole hole, double engaged_mm, double over_mm) {
         List<Remark> remarks = new ArrayList<>();
-        if (engaged_mm < hole.ground().material().goodDiameters() * bolt.thread().diameter_mm() - HAIR_mm) {
+        if (engaged_mm
+                < hole.ground().material().goodDiameters() * bolt.thread().diameter_mm() - HAIR_mm) {
             remarks.add(Remark.ENGAGEMENT_FAIR);
         }
         if (!hole.ground().through() && over_mm > -bolt.thread().pitch_mm()) {

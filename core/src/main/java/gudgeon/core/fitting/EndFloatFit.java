@@ -51,7 +51,8 @@ public record EndFloatFit(Aim.Quality before, List<Stack> choices) {
                 Aim.Quality.of(aim, float_mm),
                 all.stream()
                         .filter(stack -> stack.allowed() || !any)
-                        .sorted(Comparator.comparingDouble((Stack stack) -> Math.rint(aim.off_um(stack.float_mm()) * 1e3))
+                        .sorted(Comparator.comparingDouble(
+                                        (Stack stack) -> Math.rint(aim.off_um(stack.float_mm()) * 1e3))
                                 .thenComparingInt(stack -> stack.pieces_mm().size()))
                         .limit(SHOWN)
                         .toList());
@@ -60,7 +61,8 @@ public record EndFloatFit(Aim.Quality before, List<Stack> choices) {
     private static void add(
             List<Stack> all, List<Double> stack, int from, List<Double> sizes, int most, double room_mm, Aim aim) {
         if (!stack.isEmpty()) {
-            double left_mm = room_mm - stack.stream().mapToDouble(Double::doubleValue).sum();
+            double left_mm =
+                    room_mm - stack.stream().mapToDouble(Double::doubleValue).sum();
             all.add(new Stack(stack, left_mm, aim.holds(left_mm)));
         }
         if (stack.size() < most) {

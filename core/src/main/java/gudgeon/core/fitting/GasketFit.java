@@ -87,9 +87,12 @@ public record GasketFit(
             throw new IllegalArgumentException(
                     "a gasket is chosen for at least one piston, with an uncertainty of at least 0 and a spread above 0");
         }
-        double highest_mm = pistons.stream().mapToDouble(Piston::highest_mm).max().orElseThrow();
-        double highestMean_mm = pistons.stream().mapToDouble(Piston::mean_mm).max().orElseThrow();
-        double lowestMean_mm = pistons.stream().mapToDouble(Piston::mean_mm).min().orElseThrow();
+        double highest_mm =
+                pistons.stream().mapToDouble(Piston::highest_mm).max().orElseThrow();
+        double highestMean_mm =
+                pistons.stream().mapToDouble(Piston::mean_mm).max().orElseThrow();
+        double lowestMean_mm =
+                pistons.stream().mapToDouble(Piston::mean_mm).min().orElseThrow();
         Optional<Grade> grade = find(grades, highest_mm);
         Optional<Grade> lower = find(grades, highest_mm - uncertainty_mm);
         Optional<Grade> upper = find(grades, highest_mm + uncertainty_mm);
@@ -108,9 +111,7 @@ public record GasketFit(
     }
 
     private static Optional<Grade> find(List<Grade> grades, double out_mm) {
-        return grades.stream()
-                .filter(grade -> grade.covers(out_mm))
-                .min(Comparator.comparingDouble(Grade::upTo_mm));
+        return grades.stream().filter(grade -> grade.covers(out_mm)).min(Comparator.comparingDouble(Grade::upTo_mm));
     }
 
     private static Optional<Grade> other(Optional<Grade> found, Optional<Grade> chosen) {

@@ -41,7 +41,9 @@ public record Leftover(
                 .filter(hole -> worlds[hole].signum() > 0)
                 .mapToObj(hole -> new Candidate(
                         hole,
-                        new BigDecimal(worlds[hole]).divide(all, MathContext.DECIMAL64).doubleValue(),
+                        new BigDecimal(worlds[hole])
+                                .divide(all, MathContext.DECIMAL64)
+                                .doubleValue(),
                         cost[hole]))
                 .toList();
         List<Candidate> toLook = candidates.stream()
@@ -54,8 +56,9 @@ public record Leftover(
             spent += each.cost();
             expected += each.chance() * spent;
         }
-        double chanceNowhere =
-                nowhere.signum() == 0 ? 0 : new BigDecimal(nowhere).divide(all, MathContext.DECIMAL64).doubleValue();
+        double chanceNowhere = nowhere.signum() == 0
+                ? 0
+                : new BigDecimal(nowhere).divide(all, MathContext.DECIMAL64).doubleValue();
         return new Leftover(
                 bolt,
                 candidates.stream()

@@ -38,9 +38,7 @@ public record MixedTin(
         holes = List.copyOf(holes);
         pairs = pairs.stream().map(List::copyOf).toList();
         ranges = ranges.stream().map(List::copyOf).toList();
-        some = some.stream()
-                .map(way -> way.stream().map(List::copyOf).toList())
-                .toList();
+        some = some.stream().map(way -> way.stream().map(List::copyOf).toList()).toList();
         unfilled = List.copyOf(unfilled);
     }
 
@@ -58,7 +56,8 @@ public record MixedTin(
             throw new IllegalArgumentException("a tin has 1 to 40 kinds of bolt, and 1 to 40 kinds of hole");
         }
         List<List<BoltInHole>> pairs = bolts.stream()
-                .map(bolt -> holes.stream().map(hole -> BoltInHole.of(bolt, hole)).toList())
+                .map(bolt ->
+                        holes.stream().map(hole -> BoltInHole.of(bolt, hole)).toList())
                 .toList();
         boolean[][] legal = legal(pairs);
         int[] have = bolts.stream().mapToInt(TinBolt::count).toArray();

@@ -47,7 +47,8 @@ public record PairFit(Plan before, Plan best, List<Plan> others) {
      */
     public static PairFit of(double[] places_mm, double[] pieces_mm, Aim aim) {
         if (places_mm.length == 0 || pieces_mm.length < places_mm.length) {
-            throw new IllegalArgumentException(pieces_mm.length + " pieces do not fill " + places_mm.length + " places");
+            throw new IllegalArgumentException(
+                    pieces_mm.length + " pieces do not fill " + places_mm.length + " places");
         }
         double[][] cost = new double[places_mm.length][pieces_mm.length];
         for (int place = 0; place < places_mm.length; place++) {
@@ -82,7 +83,6 @@ public record PairFit(Plan before, Plan best, List<Plan> others) {
         double[] clearance_mm = IntStream.range(0, pieceOf.size())
                 .mapToDouble(place -> places_mm[place] - pieces_mm[pieceOf.get(place)])
                 .toArray();
-        return new Plan(
-                pieceOf, Arrays.stream(clearance_mm).boxed().toList(), Aim.Quality.of(aim, clearance_mm));
+        return new Plan(pieceOf, Arrays.stream(clearance_mm).boxed().toList(), Aim.Quality.of(aim, clearance_mm));
     }
 }

@@ -84,9 +84,7 @@ public record RingFit(Plan before, Plan best) {
             int ring = ringOf.get(bore);
             placed.add(place(ring, gaps_mm[ring] + Math.PI * (bores_mm[bore] - gauge_mm), aim));
         }
-        return new Plan(
-                placed,
-                placed.stream().mapToDouble(Placed::file_mm).sum(),
-                (int) placed.stream().filter(each -> !each.usable()).count());
+        return new Plan(placed, placed.stream().mapToDouble(Placed::file_mm).sum(), (int)
+                placed.stream().filter(each -> !each.usable()).count());
     }
 }

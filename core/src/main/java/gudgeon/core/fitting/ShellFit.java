@@ -44,7 +44,8 @@ public record ShellFit(Plan plan, Plan oneGrade) {
     public record Grade(String name, double thickness_mm, int onHand, boolean forSale) {
         public Grade {
             if (!(thickness_mm > 0) || onHand < 0) {
-                throw new IllegalArgumentException("shell " + name + " needs a thickness above 0 and a count of at least 0");
+                throw new IllegalArgumentException(
+                        "shell " + name + " needs a thickness above 0 and a count of at least 0");
             }
         }
     }
@@ -113,15 +114,21 @@ public record ShellFit(Plan plan, Plan oneGrade) {
         }
 
         Plan solve() {
-            List<Integer> left = new ArrayList<>(grades.stream().map(Grade::onHand).toList());
-            List<Integer> bought = new ArrayList<>(grades.stream().map(grade -> 0).toList());
+            List<Integer> left =
+                    new ArrayList<>(grades.stream().map(Grade::onHand).toList());
+            List<Integer> bought =
+                    new ArrayList<>(grades.stream().map(grade -> 0).toList());
             List<Placed> placed = new ArrayList<>();
             for (int bearing = 0; bearing < bearings.size(); bearing++) {
                 Rest rest = rest(bearing, left);
                 if (rest.missing() > 0) {
-                    return new Plan(List.of(), grades.stream().map(grade -> 0).toList(), new Aim.Quality(bearings.size(), 0, 0));
+                    return new Plan(
+                            List.of(),
+                            grades.stream().map(grade -> 0).toList(),
+                            new Aim.Quality(bearings.size(), 0, 0));
                 }
-                placed.add(new Placed(bearing, rest.first(), rest.second(), clearance_mm(bearing, rest.first(), rest.second())));
+                placed.add(new Placed(
+                        bearing, rest.first(), rest.second(), clearance_mm(bearing, rest.first(), rest.second())));
                 for (int grade : new int[] {rest.first(), rest.second()}) {
                     if (left.get(grade) > 0) {
                         left.set(grade, left.get(grade) - 1);
@@ -133,7 +140,9 @@ public record ShellFit(Plan plan, Plan oneGrade) {
             return new Plan(
                     placed,
                     bought,
-                    Aim.Quality.of(aim, placed.stream().mapToDouble(Placed::clearance_mm).toArray()));
+                    Aim.Quality.of(
+                            aim,
+                            placed.stream().mapToDouble(Placed::clearance_mm).toArray()));
         }
 
         private Rest rest(int bearing, List<Integer> left) {

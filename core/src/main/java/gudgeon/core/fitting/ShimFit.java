@@ -139,7 +139,8 @@ public record ShimFit(Aim.Quality before, List<Plan> plans) {
                     ? From.STAYS
                     : column < count ? From.VALVE : column < onHand ? From.BOX : From.BOUGHT;
             int source = column < count ? column : column < onHand ? column - count : -1;
-            placed.add(new Placed(valve, shim_mm, from, source, valves.get(valve).with(shim_mm)));
+            placed.add(
+                    new Placed(valve, shim_mm, from, source, valves.get(valve).with(shim_mm)));
         }
         return new Plan(
                 (int) placed.stream().filter(each -> each.from() == From.BOUGHT).count(),

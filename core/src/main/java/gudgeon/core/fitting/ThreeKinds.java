@@ -33,10 +33,17 @@ final class ThreeKinds {
     }
 
     int[][] solve() {
-        double mean = (Arrays.stream(first).sum() + Arrays.stream(second).sum() + Arrays.stream(third).sum()) / sets;
+        double mean = (Arrays.stream(first).sum()
+                        + Arrays.stream(second).sum()
+                        + Arrays.stream(third).sum())
+                / sets;
         double[] lightest = new double[sets * sets * sets];
         Arrays.setAll(lightest, code -> sum(code / sets / sets, code / sets % sets, code % sets));
-        lightest = Arrays.stream(lightest).filter(each -> each <= mean + HAIR_g).sorted().distinct().toArray();
+        lightest = Arrays.stream(lightest)
+                .filter(each -> each <= mean + HAIR_g)
+                .sorted()
+                .distinct()
+                .toArray();
         for (int turn = lightest.length - 1; turn >= 0 && mean - lightest[turn] < spread - HAIR_g; turn--) {
             heaviest(lightest[turn]);
         }

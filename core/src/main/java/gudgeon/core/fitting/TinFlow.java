@@ -28,7 +28,8 @@ final class TinFlow {
     }
 
     boolean fills() {
-        return Arrays.stream(open).allMatch(each -> each == 0) && Arrays.stream(spare).allMatch(each -> each >= 0);
+        return Arrays.stream(open).allMatch(each -> each == 0)
+                && Arrays.stream(spare).allMatch(each -> each >= 0);
     }
 
     /** Puts one more bolt into a kind of hole, moving others as needed. */

@@ -16,13 +16,20 @@ import java.util.Optional;
  * @param behind what lies behind
  */
 public record TinHole(
-        String name, int count, MetricThread thread, boolean leftHand, double clamped_mm, Ground ground, Behind behind) {
+        String name,
+        int count,
+        MetricThread thread,
+        boolean leftHand,
+        double clamped_mm,
+        Ground ground,
+        Behind behind) {
     public TinHole {
         if (count < 1 || count > 500) {
             throw new IllegalArgumentException("holes " + name + ": 1 to 500 of a kind, not " + count);
         }
         if (!(clamped_mm >= 0 && clamped_mm < 2000)) {
-            throw new IllegalArgumentException("holes " + name + ": a clamped thickness of " + clamped_mm + " mm. Maybe the unit?");
+            throw new IllegalArgumentException(
+                    "holes " + name + ": a clamped thickness of " + clamped_mm + " mm. Maybe the unit?");
         }
     }
 
@@ -88,7 +95,9 @@ public record TinHole(
         /** The material that words of an engine file name; empty for other words. */
         public static Optional<Material> find(String words) {
             String key = words.strip().toLowerCase(Locale.ROOT);
-            if (key.contains("alumin") || key.contains("alloy") && !key.contains("steel") || key.contains("magnesium")) {
+            if (key.contains("alumin")
+                    || key.contains("alloy") && !key.contains("steel")
+                    || key.contains("magnesium")) {
                 return Optional.of(ALUMINIUM);
             }
             if (key.contains("iron")) {

@@ -42,8 +42,11 @@ public record WeightFit(Plan before, Plan best, boolean proven) {
 
         /** What comes off each set so that none is heavier than the lightest by more than so many grams. */
         public List<Double> takeOff_g(double allowed_g) {
-            double lightest = sums_g.stream().mapToDouble(Double::doubleValue).min().orElse(0);
-            return sums_g.stream().map(sum -> Math.max(0, sum - lightest - allowed_g)).toList();
+            double lightest =
+                    sums_g.stream().mapToDouble(Double::doubleValue).min().orElse(0);
+            return sums_g.stream()
+                    .map(sum -> Math.max(0, sum - lightest - allowed_g))
+                    .toList();
         }
     }
 
@@ -92,7 +95,11 @@ public record WeightFit(Plan before, Plan best, boolean proven) {
     }
 
     private static int[] order(int count, Comparator<Integer> order) {
-        return IntStream.range(0, count).boxed().sorted(order).mapToInt(Integer::intValue).toArray();
+        return IntStream.range(0, count)
+                .boxed()
+                .sorted(order)
+                .mapToInt(Integer::intValue)
+                .toArray();
     }
 
     /** Exchanges two pieces of a kind while that makes the spread smaller. */

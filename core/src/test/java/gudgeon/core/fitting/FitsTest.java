@@ -50,7 +50,9 @@ class FitsTest {
                 valves.add(new ShimFit.Valve(
                         "v" + valve, hundredths(random, 0.02, 0.4), hundredths(random, 2.5, 2.9), aim));
             }
-            List<Double> box = IntStream.range(0, random.nextInt(3)).mapToObj(i -> hundredths(random, 2.4, 3)).toList();
+            List<Double> box = IntStream.range(0, random.nextInt(3))
+                    .mapToObj(i -> hundredths(random, 2.4, 3))
+                    .toList();
             List<Double> shop = random.nextBoolean() ? List.of() : List.of(2.5, 2.55, 2.6, 2.65, 2.7, 2.75, 2.8);
             ShimFit fit = ShimFit.of(valves, box, shop);
             String said = "seed 41, run " + run;
@@ -72,7 +74,8 @@ class FitsTest {
     /** The best quality with at most so many bought: every shim on hand once, every size of the shop as often as may be bought. */
     private static List<Aim.Quality> bruteShims(
             List<ShimFit.Valve> valves, List<Double> box, List<Double> shop, int purchases) {
-        List<Double> onHand = new ArrayList<>(valves.stream().map(ShimFit.Valve::shim_mm).toList());
+        List<Double> onHand =
+                new ArrayList<>(valves.stream().map(ShimFit.Valve::shim_mm).toList());
         onHand.addAll(box);
         List<Aim.Quality> best = new ArrayList<>();
         bruteShims(valves, onHand, shop, purchases, new ArrayList<>(), best);
@@ -126,7 +129,9 @@ class FitsTest {
                 List.of(),
                 List.of(2.5, 2.6, 2.7));
         ShimFit.Plan plan = fit.plans().getFirst();
-        assertThat(fit.before()).isEqualTo(new Aim.Quality(2, fit.before().worst_um(), fit.before().total_um()));
+        assertThat(fit.before())
+                .isEqualTo(
+                        new Aim.Quality(2, fit.before().worst_um(), fit.before().total_um()));
         assertThat(plan.bought()).isZero();
         assertThat(plan.after().outside()).isZero();
         assertThat(plan.placed())
@@ -141,13 +146,19 @@ class FitsTest {
         for (int run = 0; run < RUNS; run++) {
             int places = 1 + random.nextInt(4);
             double[] bores = random.doubles(places, 86.00, 86.03).toArray();
-            double[] pistons = random.doubles(places + random.nextInt(2), 85.93, 85.97).toArray();
+            double[] pistons =
+                    random.doubles(places + random.nextInt(2), 85.93, 85.97).toArray();
             Aim aim = new Aim(0.03, 0.05, 0.03 + 0.06 * random.nextDouble() + 0.02);
             PairFit fit = PairFit.of(bores, pistons, aim);
             List<Aim.Quality> all = new ArrayList<>();
-            orders(places, pistons.length, taken -> all.add(Aim.Quality.of(
-                    aim,
-                    IntStream.range(0, places).mapToDouble(bore -> bores[bore] - pistons[taken[bore]]).toArray())));
+            orders(
+                    places,
+                    pistons.length,
+                    taken -> all.add(Aim.Quality.of(
+                            aim,
+                            IntStream.range(0, places)
+                                    .mapToDouble(bore -> bores[bore] - pistons[taken[bore]])
+                                    .toArray())));
             int outside = all.stream().mapToInt(Aim.Quality::outside).min().orElseThrow();
             String said = "seed 42, run " + run;
             Aim.Quality best = fit.best().quality();
@@ -202,7 +213,8 @@ class FitsTest {
         for (int run = 0; run < RUNS; run++) {
             List<ShellFit.Bearing> bearings = new ArrayList<>();
             for (int each = 0; each < 1 + random.nextInt(3); each++) {
-                bearings.add(new ShellFit.Bearing("m" + each, 59 + random.nextInt(20) / 1000.0, 55 - random.nextInt(20) / 1000.0));
+                bearings.add(new ShellFit.Bearing(
+                        "m" + each, 59 + random.nextInt(20) / 1000.0, 55 - random.nextInt(20) / 1000.0));
             }
             List<ShellFit.Grade> grades = new ArrayList<>();
             for (int grade = 0; grade < 3; grade++) {
@@ -211,7 +223,14 @@ class FitsTest {
             }
             Aim aim = new Aim(0.025, 0.035, 0.050);
             List<double[]> found = new ArrayList<>();
-            bruteShells(bearings, grades, aim, 0, grades.stream().mapToInt(ShellFit.Grade::onHand).toArray(), new double[3], found);
+            bruteShells(
+                    bearings,
+                    grades,
+                    aim,
+                    0,
+                    grades.stream().mapToInt(ShellFit.Grade::onHand).toArray(),
+                    new double[3],
+                    found);
             ShellFit.Plan plan = ShellFit.of(bearings, grades, aim).plan();
             String said = "seed 44, run " + run;
             if (found.isEmpty()) {
@@ -242,7 +261,8 @@ class FitsTest {
                 int[] after = left.clone();
                 after[a]--;
                 after[b]--;
-                if ((after[a] < 0 && !grades.get(a).forSale()) || (after[b] < 0 && !grades.get(b).forSale())) {
+                if ((after[a] < 0 && !grades.get(a).forSale())
+                        || (after[b] < 0 && !grades.get(b).forSale())) {
                     continue;
                 }
                 int bought = 0;
@@ -261,7 +281,9 @@ class FitsTest {
                         at + 1,
                         after,
                         new double[] {
-                            sofar[0] + (aim.holds(clearance) ? 0 : 1), sofar[1] + bought, sofar[2] + aim.off_um(clearance)
+                            sofar[0] + (aim.holds(clearance) ? 0 : 1),
+                            sofar[1] + bought,
+                            sofar[2] + aim.off_um(clearance)
                         },
                         found);
             }
@@ -275,7 +297,9 @@ class FitsTest {
             int sets = 1 + random.nextInt(4);
             List<double[]> kinds = new ArrayList<>();
             for (int kind = 0; kind < 2 + run % 2; kind++) {
-                kinds.add(random.doubles(sets, 400, 420).map(each -> Math.rint(each * 10) / 10).toArray());
+                kinds.add(random.doubles(sets, 400, 420)
+                        .map(each -> Math.rint(each * 10) / 10)
+                        .toArray());
             }
             double[] least = {Double.POSITIVE_INFINITY};
             orders(sets, sets, second -> {
@@ -316,11 +340,17 @@ class FitsTest {
             double[] least = {Double.POSITIVE_INFINITY};
             setBySet(kinds, 0, 0, 0, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, least);
             assertThat(fit.best().spread_g()).as("seed 8, run %d", run).isCloseTo(least[0], within(1e-9));
-            assertThat(fit.best().takeOff_g(0).stream().mapToDouble(Double::doubleValue).max().orElseThrow())
+            assertThat(fit.best().takeOff_g(0).stream()
+                            .mapToDouble(Double::doubleValue)
+                            .max()
+                            .orElseThrow())
                     .isCloseTo(least[0], within(1e-9));
             for (int kind = 0; kind < 3; kind++) {
                 int each = kind;
-                assertThat(fit.best().members().stream().map(set -> set.get(each)).distinct()).hasSize(8);
+                assertThat(fit.best().members().stream()
+                                .map(set -> set.get(each))
+                                .distinct())
+                        .hasSize(8);
             }
         }
     }
@@ -369,9 +399,14 @@ class FitsTest {
         assertThat(fit.tooClose()).isEmpty();
         assertThat(fit.low()).containsExactly(2);
         assertThat(fit.clearances_mm().getFirst()).isCloseTo(0.90, within(1e-9));
-        assertThat(GasketFit.of(List.of(new GasketFit.Piston(0.648, 0.64)), grades, 0.01, 0.06).tooClose().orElseThrow().name())
+        assertThat(GasketFit.of(List.of(new GasketFit.Piston(0.648, 0.64)), grades, 0.01, 0.06)
+                        .tooClose()
+                        .orElseThrow()
+                        .name())
                 .isEqualTo("three notches");
-        assertThat(GasketFit.of(List.of(new GasketFit.Piston(0.9, 0.9)), grades, 0.01, 0.06).grade()).isEmpty();
+        assertThat(GasketFit.of(List.of(new GasketFit.Piston(0.9, 0.9)), grades, 0.01, 0.06)
+                        .grade())
+                .isEmpty();
     }
 
     /** 0.35 mm measured with a 2.30 mm washer, 0.10 to 0.20 wanted: 2.50 leaves 0.15. */

@@ -71,7 +71,8 @@ class MixedTinTest {
         assertThat(tin.over()).isZero();
         assertThat(tin.ways()).isEqualTo(BigInteger.ONE);
         assertThat(tin.waysHoleByHole()).isEqualTo(BigInteger.ONE);
-        assertThat(IntStream.range(0, 5).mapToObj(hole -> tin.findForced(hole).orElseThrow().name()))
+        assertThat(IntStream.range(0, 5)
+                        .mapToObj(hole -> tin.findForced(hole).orElseThrow().name()))
                 .containsExactly("M6x20", "M6x20", "M6x30", "M8x35", "M8x50");
         assertThat(tin.unfilled()).isEmpty();
     }
@@ -119,8 +120,7 @@ class MixedTinTest {
     private static BoltInHole m8(TinHole.Material material, double engaged_mm) {
         return BoltInHole.of(
                 new TinBolt("M8", 1, M8, false, 10 + engaged_mm),
-                new TinHole(
-                        "h", 1, M8, false, 10, new TinHole.Ground(material, 40, false), TinHole.Behind.NOTHING));
+                new TinHole("h", 1, M8, false, 10, new TinHole.Ground(material, 40, false), TinHole.Behind.NOTHING));
     }
 
     @Test
@@ -133,7 +133,8 @@ class MixedTinTest {
                 bolts.add(new TinBolt("b" + kind, 1 + random.nextInt(3), M8, false, 24 + 4 * random.nextInt(4)));
             }
             for (int kind = 0; kind < 1 + random.nextInt(3); kind++) {
-                holes.add(blind("h" + kind, 1 + random.nextInt(2), M8, 6 + 4 * random.nextInt(3), 18 + 4 * random.nextInt(2)));
+                holes.add(blind(
+                        "h" + kind, 1 + random.nextInt(2), M8, 6 + 4 * random.nextInt(3), 18 + 4 * random.nextInt(2)));
             }
             MixedTin tin = MixedTin.of(bolts, holes);
             List<int[]> ways = new ArrayList<>();
@@ -143,7 +144,13 @@ class MixedTinTest {
                     single.add(hole);
                 }
             }
-            enumerate(tin, single, new int[single.size()], 0, bolts.stream().mapToInt(TinBolt::count).toArray(), ways);
+            enumerate(
+                    tin,
+                    single,
+                    new int[single.size()],
+                    0,
+                    bolts.stream().mapToInt(TinBolt::count).toArray(),
+                    ways);
             String said = "seed 23, run " + run;
             assertThat(tin.waysHoleByHole()).as(said).isEqualTo(BigInteger.valueOf(ways.size()));
             Set<String> tables = new HashSet<>();
@@ -187,7 +194,8 @@ class MixedTinTest {
                 int b = bolt;
                 int h = hole;
                 int[] numbers = ways.stream()
-                        .mapToInt(way -> table(way, single, tin.bolts().size(), tin.holes().size())[b][h])
+                        .mapToInt(way -> table(
+                                way, single, tin.bolts().size(), tin.holes().size())[b][h])
                         .toArray();
                 assertThat(tin.ranges().get(bolt).get(hole))
                         .as(said)
