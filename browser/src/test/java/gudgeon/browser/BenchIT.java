@@ -81,11 +81,11 @@ class BenchIT {
                 Page page = window.newPage();
                 String job = Walk.open(bench, page, "Told once", "Wren 160", "piston");
                 bench.open(page, job + "/bench");
-                assertThat(page.locator(".hint").innerText())
+                assertThat(page.locator(".howto").innerText())
                         .contains("short tap")
                         .satisfies(text -> assertThat(text.contains("Hold it")).isEqualTo(scripts));
                 Walk.stepByTwoTaps(bench, page, job);
-                assertThat(page.locator(".hint").count()).isZero();
+                assertThat(page.locator(".howto").count()).isZero();
             }
         }
     }

@@ -32,7 +32,7 @@ final class Inputs {
     /** Tells which names mean nothing. */
     void unknown(List<UnknownName> names) {
         for (UnknownName name : names) {
-            String near = name.near().isEmpty() ? "" : " Maybe " + String.join(", or ", name.near()) + "?";
+            String near = name.near().isEmpty() ? "" : " Maybe " + String.join(", or ", name.told()) + "?";
             screen.err().println("gudgeon: no " + word(name.sort()) + " is called '" + name.word() + "'." + near);
         }
     }

@@ -104,9 +104,16 @@ final class JobAnswers {
         return map;
     }
 
-    int order(JobOrder order) {
+    /** @param lacking tools that steps still open need and that are not there */
+    int order(JobOrder order, List<LayOut.Tool> lacking) {
         if (json) {
-            return asJson(order);
+            Map<String, Object> answer = new LinkedHashMap<>();
+            answer.put("list", order.list());
+            answer.put("spoilt", order.spoilt());
+            answer.put("ordered", order.ordered());
+            answer.put("received", order.received());
+            answer.put("tools_not_there", lacking.stream().map(JobJson::tool).toList());
+            return asJson(answer);
         }
         new OrderText(screen).summary(job.engine(), order.list());
         order.spoilt().forEach(spend -> layout.line("  spoilt: " + spend.count() + " × " + spend.spec()));
@@ -119,6 +126,11 @@ final class JobAnswers {
         order.ordered()
                 .forEach((spec, count) -> layout.line("  ordered: " + count + " × " + spec + ", arrived "
                         + order.received().getOrDefault(spec, 0)));
+        lacking.forEach(tool -> layout.paragraph(
+                2,
+                "needed and not there: " + tool.name() + ", "
+                        + Figures.count(tool.works().size(), "step"),
+                Ink.STRONG));
         return Exit.DONE;
     }
 

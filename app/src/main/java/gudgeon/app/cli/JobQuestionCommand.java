@@ -5,6 +5,7 @@ import gudgeon.app.desk.Job;
 import gudgeon.app.desk.JobList;
 import gudgeon.app.desk.JobOrder;
 import gudgeon.app.desk.StripQuestion.Reply;
+import gudgeon.app.desk.LayOut;
 import gudgeon.app.desk.Toolbox;
 import gudgeon.app.desk.Workshop;
 import gudgeon.app.format.PlainJson;
@@ -28,7 +29,7 @@ import picocli.CommandLine.Option;
             "4:The program or the machine failed"
         })
 final class JobQuestionCommand implements Callable<Integer> {
-    private static final int USUAL_MINUTES = 90;
+    private static final int NOT_SAID = -1;
 
     private final Screen screen;
     private final JobQuestion question;
@@ -50,6 +51,13 @@ final class JobQuestionCommand implements Callable<Integer> {
             description = "order, book: write it for a spreadsheet; - for the screen.")
     private String csv = "";
 
+    @Option(
+            names = "--minutes",
+            paramLabel = "N",
+            defaultValue = "-1",
+            description = "tools: what to lay out for so many minutes; " + LayOut.USUAL_MINUTES + " when not said.")
+    private int minutes = NOT_SAID;
+
     JobQuestionCommand(Screen screen, JobQuestion question) {
         this.screen = screen;
         this.question = question;
@@ -58,6 +66,12 @@ final class JobQuestionCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         JobRun run = new JobRun(screen, options);
+        if (minutes != NOT_SAID && question != JobQuestion.TOOLS) {
+            throw options.wrong("--minutes is for tools. Maybe: gudgeon job tools --minutes " + minutes + "?");
+        }
+        if (minutes != NOT_SAID && (minutes < LayOut.SHORTEST || minutes > LayOut.LONGEST)) {
+            throw options.wrong("--minutes is " + LayOut.SHORTEST + " to " + LayOut.LONGEST + ", not " + minutes + ".");
+        }
         if (!pdf.isEmpty() || !csv.isEmpty()) {
             return new JobPaperRun(screen, options, question).write(pdf, csv);
         }
@@ -83,8 +97,9 @@ final class JobQuestionCommand implements Callable<Integer> {
             case SHOW -> answers.show();
             case PLAN -> plan(job);
             case BUILD -> answers.build();
-            case ORDER -> answers.order(JobOrder.of(job));
-            case TOOLS -> answers.tools(Toolbox.of(workshop, job), USUAL_MINUTES);
+            case ORDER -> answers.order(JobOrder.of(job), LayOut.lacking(job, Toolbox.of(workshop, job)));
+            case TOOLS -> answers.tools(
+                    Toolbox.of(workshop, job), minutes == NOT_SAID ? LayOut.USUAL_MINUTES : minutes);
             case PLACES -> answers.places();
             case LEDGER -> answers.ledger(ClosingUp.of(job));
             case CLOSE -> close(workshop, job, answers);

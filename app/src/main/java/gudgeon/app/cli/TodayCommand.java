@@ -2,15 +2,16 @@ package gudgeon.app.cli;
 
 import gudgeon.app.desk.FinishForecast;
 import gudgeon.app.desk.Job;
+import gudgeon.app.desk.AtHand;
 import gudgeon.app.desk.TodayQuestion;
 import gudgeon.app.desk.Workshop;
 import gudgeon.app.format.PlainJson;
 import gudgeon.core.session.Window;
-import java.time.Duration;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
@@ -115,7 +116,7 @@ final class TodayCommand implements Callable<Integer> {
                                 .println("gudgeon: no part is called '" + name.word() + "'."
                                         + (name.near().isEmpty()
                                                 ? ""
-                                                : " Maybe " + name.near().getFirst() + "?")));
+                                                : " Maybe " + String.join(", or ", name.told()) + "?")));
                 yield Exit.INPUT;
             }
             case TodayQuestion.Reply.Nothing nothing -> {
@@ -139,18 +140,15 @@ final class TodayCommand implements Callable<Integer> {
         if (!read.matches()) {
             throw options.wrong("'" + text + "' says not when it is there. Maybe helper=14:30-16:00?");
         }
-        double from = minutes(now, read.group(2), read.group(3));
-        double until = minutes(now, read.group(4), read.group(5));
-        if (until < from) {
-            throw options.wrong("'" + text + "' goes before it comes");
-        }
-        return new Window(read.group(1), from, until);
+        return AtHand.window(
+                        read.group(1),
+                        now.toLocalTime(),
+                        Optional.of(time(read.group(2), read.group(3))),
+                        Optional.of(time(read.group(4), read.group(5))))
+                .orElseThrow(() -> options.wrong("'" + text + "' goes before it comes"));
     }
 
-    private static double minutes(OffsetDateTime now, String hour, String minute) {
-        return Math.max(
-                0,
-                Duration.between(now.toLocalTime(), LocalTime.of(Integer.parseInt(hour), Integer.parseInt(minute)))
-                        .toMinutes());
+    private static LocalTime time(String hour, String minute) {
+        return LocalTime.of(Integer.parseInt(hour), Integer.parseInt(minute));
     }
 }

@@ -4,6 +4,7 @@ import gudgeon.core.book.Build;
 import gudgeon.core.book.Facts;
 import gudgeon.core.engine.Circuit;
 import gudgeon.core.engine.Joint;
+import gudgeon.core.engine.ReadyKind;
 import gudgeon.core.planning.BuildPlan;
 import java.util.ArrayList;
 import java.util.List;
@@ -110,6 +111,7 @@ public record ClosingUp(List<Hole> fasteners, List<Rags> rags, List<Filled> litr
         for (Facts.Act act : facts.stripped().acts()) {
             Optional<Joint> joint = job.engine().findJoint(act.operation());
             if (joint.isEmpty()) {
+                plug(job, act.operation()).ifPresent(holes::add);
                 continue;
             }
             int byFile = joint.get().makeup().fasteners().size();
@@ -128,6 +130,21 @@ public record ClosingUp(List<Hole> fasteners, List<Rags> rags, List<Filled> litr
             }
         }
         return holes;
+    }
+
+    /** The plug of a drain, out and back at once (decision 0026); empty for other operations, and when its joint is undone. */
+    private static Optional<Hole> plug(Job job, String operation) {
+        return job.engine()
+                .findReady(operation)
+                .filter(ready -> ready.kind() == ReadyKind.DRAIN)
+                .flatMap(ready -> ready.joint().flatMap(job.engine()::findJoint))
+                .filter(joint -> !joint.makeup().fasteners().isEmpty())
+                .filter(joint -> job.facts().stripped().acts().stream()
+                        .noneMatch(act -> act.operation().equals(joint.id())))
+                .map(joint -> {
+                    int count = joint.makeup().fasteners().size();
+                    return new Hole(joint.id(), count, count, count, "");
+                });
     }
 
     private static void bags(Job job, List<Missing> missing) {

@@ -68,6 +68,6 @@ public record FieldProblem(String field, Kind kind, String given, List<String> n
     }
 
     static FieldProblem unknown(String field, UnknownName name) {
-        return new FieldProblem(field, Kind.UNKNOWN, name.word(), name.near(), "");
+        return new FieldProblem(field, Kind.UNKNOWN, name.word(), name.told(), "");
     }
 }

@@ -106,7 +106,7 @@ public record JobPapers(Job job, String date) {
     /** "4 from head bolts", and what else is in a bag. */
     public static List<String> contents(Facts.Bag bag, Names names) {
         List<String> lines = new ArrayList<>();
-        bag.joints().forEach((joint, count) -> lines.add(count + " from " + names.any(joint)));
+        bag.joints().forEach((joint, count) -> lines.add(count + " from " + Names.withArticle(names.any(joint))));
         if (!bag.contents().isBlank()) {
             lines.add(bag.contents());
         }

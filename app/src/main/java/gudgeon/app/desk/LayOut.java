@@ -17,6 +17,14 @@ import java.util.Optional;
  * @param tools what they need, in the order of first need
  */
 public record LayOut(List<Work> today, int left, List<Tool> tools) {
+    /** The time there is when nobody says how long. */
+    public static final int USUAL_MINUTES = 90;
+
+    /** Shorter is no session, longer is no day. */
+    public static final int SHORTEST = TodayQuestion.SHORTEST;
+
+    public static final int LONGEST = TodayQuestion.LONGEST;
+
     private static final long SECONDS = 60;
 
     public LayOut {
@@ -55,9 +63,7 @@ public record LayOut(List<Work> today, int left, List<Tool> tools) {
 
     /** What to lay out for so many minutes. */
     public static LayOut of(Job job, Toolbox toolbox, int minutes) {
-        Job.Stage stage = job.stage();
-        boolean building = stage == Job.Stage.STRIPPED || stage == Job.Stage.BUILDING || stage == Job.Stage.TOGETHER;
-        List<Work> all = building ? back(new BuildBench(job)) : apart(job);
+        List<Work> all = open(job);
         List<Work> today = new ArrayList<>();
         long time = 0;
         for (Work work : all) {
@@ -67,13 +73,29 @@ public record LayOut(List<Work> today, int left, List<Tool> tools) {
             }
             today.add(work);
         }
+        return new LayOut(today, all.size(), tools(today, toolbox));
+    }
+
+    /** Tools that any step still open needs, and that are known not to be there. */
+    public static List<Tool> lacking(Job job, Toolbox toolbox) {
+        return tools(open(job), toolbox).stream().filter(Tool::missing).toList();
+    }
+
+    private static List<Tool> tools(List<Work> works, Toolbox toolbox) {
         Map<String, List<Work>> byTool = new LinkedHashMap<>();
-        today.forEach(work -> work.tools()
+        works.forEach(work -> work.tools()
                 .forEach(tool ->
                         byTool.computeIfAbsent(tool, name -> new ArrayList<>()).add(work)));
         List<Tool> tools = new ArrayList<>();
-        byTool.forEach((tool, works) -> tools.add(new Tool(tool, works, toolbox.find(tool))));
-        return new LayOut(today, all.size(), tools);
+        byTool.forEach((tool, needing) -> tools.add(new Tool(tool, needing, toolbox.find(tool))));
+        return tools;
+    }
+
+    /** All steps that are left in the strip, or on the way back. */
+    private static List<Work> open(Job job) {
+        Job.Stage stage = job.stage();
+        boolean building = stage == Job.Stage.STRIPPED || stage == Job.Stage.BUILDING || stage == Job.Stage.TOGETHER;
+        return building ? back(new BuildBench(job)) : apart(job);
     }
 
     private static List<Work> apart(Job job) {

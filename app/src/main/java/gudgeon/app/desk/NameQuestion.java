@@ -3,7 +3,6 @@ package gudgeon.app.desk;
 import gudgeon.core.engine.Engine;
 import gudgeon.core.engine.Joint;
 import gudgeon.core.engine.Part;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -45,10 +44,8 @@ public record NameQuestion(Engine engine, String words) {
     }
 
     private List<String> near() {
-        List<String> all = new ArrayList<>();
-        engine.parts().forEach(part -> all.addAll(names(part)));
-        engine.joints().forEach(joint -> all.add(joint.name()));
-        return Nearest.to(words.strip(), all);
+        return new NameSearch(engine)
+                .near(words.strip()).stream().map(UnknownName.Near::name).distinct().toList();
     }
 
     private static List<String> names(Part part) {

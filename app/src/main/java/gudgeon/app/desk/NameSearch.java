@@ -1,16 +1,22 @@
 package gudgeon.app.desk;
 
+import gudgeon.app.document.Names;
 import gudgeon.core.engine.Engine;
 import gudgeon.core.engine.LiftingWay;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
  * Finds what a person's words name in an engine: an id, a name or one of its other names in any case, or {@code injector-*}
- * for all copies. Collects the words that name nothing.
+ * for all copies, or a suggestion as it was told. Collects the words that name nothing.
  */
 final class NameSearch {
+    private static final int MOST_NEAR = 3;
+
     private final Engine engine;
     private final List<UnknownName> unknown = new ArrayList<>();
 
@@ -107,26 +113,36 @@ final class NameSearch {
         return found.stream().distinct().toList();
     }
 
-    /** Ids whose own words are near. */
-    private static List<String> near(String word, List<Entry> entries) {
-        List<String> known = entries.stream().flatMap(Entry::words).toList();
-        return Nearest.to(word, known).stream()
-                .map(own -> entries.stream()
-                        .filter(entry -> entry.words().anyMatch(own::equals))
-                        .findFirst()
-                        .orElseThrow()
-                        .id())
-                .distinct()
-                .toList();
+    /** Things that words may have meant, whatever they are; nearest first. */
+    List<UnknownName.Near> near(String words) {
+        return near(words, Stream.concat(partEntries().stream(), jointEntries().stream()).toList());
     }
 
-    private static List<String> search(String word, List<Entry> entries) {
+    /** Things called something like it; copies that differ in their number count as one. */
+    private static List<UnknownName.Near> near(String word, List<Entry> entries) {
+        Map<String, List<Entry>> alike = new LinkedHashMap<>();
+        for (Entry entry : Nearest.among(word, entries, Entry::words)) {
+            alike.computeIfAbsent(entry.unnumbered(), key -> new ArrayList<>()).add(entry);
+        }
+        return alike.values().stream().limit(MOST_NEAR).map(NameSearch::near).toList();
+    }
+
+    private static UnknownName.Near near(List<Entry> alike) {
+        Entry first = alike.getFirst();
+        List<String> names = Names.gathered(
+                alike.stream().map(Entry::name).sorted().map(Names::inSentence).toList());
+        boolean copies = alike.size() > 1
+                && names.size() == 1
+                && alike.stream().allMatch(entry -> entry.id().matches(".*-[0-9]+"));
+        return copies
+                ? new UnknownName.Near(first.id().replaceFirst("[0-9]+$", "*"), names.getFirst())
+                : new UnknownName.Near(first.id(), first.name());
+    }
+
+    private static List<String> search(String typed, List<Entry> entries) {
+        String word = typed.replaceFirst("^.*\\(([^ ()]+)\\)$", "$1"); // as it is told: "piston rings (ring-set)"
         if (word.endsWith("*")) {
-            String stem = word.substring(0, word.length() - 1);
-            return entries.stream()
-                    .map(Entry::id)
-                    .filter(id -> id.startsWith(stem))
-                    .toList();
+            return all(word.substring(0, word.length() - 1), entries.stream().map(Entry::id).toList());
         }
         if (entries.stream().anyMatch(entry -> entry.id().equals(word))) {
             return List.of(word);
@@ -140,7 +156,26 @@ final class NameSearch {
         return named.size() == 1 ? named : List.of();
     }
 
+    /** All copies; when there are none, whatever begins so. */
+    private static List<String> all(String stem, List<String> ids) {
+        List<String> copies = ids.stream()
+                .filter(id -> id.matches(Pattern.quote(stem) + "[0-9]+"))
+                .toList();
+        return copies.isEmpty()
+                ? ids.stream().filter(id -> id.startsWith(stem)).toList()
+                : copies;
+    }
+
     private record Entry(String id, List<String> names) {
+        String name() {
+            return names.isEmpty() ? id : names.getFirst();
+        }
+
+        /** Its name without its own number. */
+        String unnumbered() {
+            return name().replaceAll("[0-9]+", "#");
+        }
+
         Stream<String> words() {
             return Stream.concat(Stream.of(id), names.stream());
         }

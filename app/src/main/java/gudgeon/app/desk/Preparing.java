@@ -97,7 +97,7 @@ public record Preparing(
                 helpers(undo, fit),
                 List.copyOf(special),
                 List.copyOf(usual),
-                soak(engine, undo),
+                soak(job, undo),
                 catching(engine, undo),
                 bags(engine, undo),
                 buy(job, undo, fit),
@@ -142,10 +142,11 @@ public record Preparing(
         return lifts;
     }
 
-    private static List<String> soak(Engine engine, List<StripPlan.Operation> undo) {
+    private static List<String> soak(Job job, List<StripPlan.Operation> undo) {
         return undo.stream()
                 .filter(operation -> operation.kind() == StripPlan.Kind.UNDO)
-                .filter(operation -> engine.findJoint(operation.id())
+                .filter(operation -> !Soaked.lately(job, operation.id(), job.now()))
+                .filter(operation -> job.engine().findJoint(operation.id())
                         .filter(joint -> joint.work().undo().seizureChance() >= TodayStrip.WORTH_A_SOAK)
                         .isPresent())
                 .map(StripPlan.Operation::id)

@@ -227,6 +227,7 @@ final class TodayStrip {
         List<StripPlan.Operation> worth = later.stream()
                 .filter(operation -> operation.kind() == StripPlan.Kind.UNDO
                         && chance(operation) >= WORTH_A_SOAK
+                        && !Soaked.lately(job, operation.id(), now)
                         && start.isInReach(operation))
                 .sorted((a, b) -> Double.compare(chance(b), chance(a)))
                 .toList();

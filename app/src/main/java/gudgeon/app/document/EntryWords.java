@@ -134,12 +134,21 @@ public final class EntryWords {
             case Fault.Trouble trouble ->
                 capital(trouble.kind().name()) + " at " + names.any(trouble.joint()) + which(trouble.fasteners())
                         + after(": ", trouble.note());
+            case Fault.Rescue rescue when isSoak(rescue) ->
+                "Soaked with penetrating oil: " + names.any(rescue.joint()) + minutes(rescue.minutes());
             case Fault.Rescue rescue ->
                 "Tried at " + names.any(rescue.joint()) + which(rescue.fasteners()) + ": "
                         + RescueWords.rung(rescue.rung()) + "; " + RescueWords.outcome(rescue.outcome())
                         + minutes(rescue.minutes());
             case Fault.Condition condition -> "Looks: " + names.any(condition.part()) + ": " + condition.text();
         };
+    }
+
+    /** A whole joint soaked, as it is before anything resists. */
+    private static boolean isSoak(Fault.Rescue rescue) {
+        return rescue.rung().equals("soak")
+                && rescue.fasteners().isEmpty()
+                && rescue.outcome() == Fault.Outcome.NO;
     }
 
     private static String which(List<String> fasteners) {

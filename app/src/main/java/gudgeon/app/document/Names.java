@@ -55,8 +55,8 @@ public final class Names {
     }
 
     /** "the rail"; a name that ends in its own number has no article: "injectors 1 to 4". */
-    static String withArticle(String name) {
-        return name.matches("[^0-9]*[a-z] [0-9]+( (to|and) [0-9]+)?") && !name.contains(" of ") ? name : "the " + name;
+    public static String withArticle(String name) {
+        return name.matches("[^0-9]*[a-z] [0-9]+( (to|and) [0-9]+)?( (at|with) .*| \\(.*\\))?") && !name.contains(" of ") ? name : "the " + name;
     }
 
     /** What is done to make ready, an instruction: "Drain: coolant, at the radiator tap". */
@@ -108,7 +108,7 @@ public final class Names {
     }
 
     /** Names that follow each other and differ only in their number become one: "injectors 1 to 4". */
-    static List<String> gathered(List<String> names) {
+    public static List<String> gathered(List<String> names) {
         List<String> all = new ArrayList<>();
         int from = 0;
         while (from < names.size()) {
@@ -116,9 +116,9 @@ public final class Names {
             while (to < names.size() && sameButNumber(names.get(from), names.get(to))) {
                 to++;
             }
-            String first = names.get(from);
             String last = number(names.get(to - 1));
             String joined = to - from == 2 ? " and " : " to ";
+            String first = to - from == 1 ? names.get(from) : unexplained(names.get(from));
             all.add(to - from == 1 ? first : plural(first.replaceFirst("[0-9]+", number(first) + joined + last)));
             from = to;
         }
@@ -132,15 +132,20 @@ public final class Names {
             return name;
         }
         String rest = numbered.group(3);
-        return rest.isBlank()
-                ? Figures.plural(numbered.group(1)) + numbered.group(2)
+        return rest.isBlank() || rest.startsWith(" at ") || rest.startsWith(" of ") || rest.startsWith(" with ")
+                ? Figures.plural(numbered.group(1)) + numbered.group(2) + rest
                 : numbered.group(1) + numbered.group(2) + Figures.plural(rest);
     }
 
     private static boolean sameButNumber(String a, String b) {
         return !number(a).isEmpty()
                 && !a.equals(b)
-                && a.replaceFirst("[0-9]+", "#").equals(b.replaceFirst("[0-9]+", "#"));
+                && unexplained(a).replaceFirst("[0-9]+", "#").equals(unexplained(b).replaceFirst("[0-9]+", "#"));
+    }
+
+    /** Without what stands in brackets behind it: "push rod 1 (inlet)". */
+    private static String unexplained(String name) {
+        return name.replaceFirst(" \\([^()]*\\)$", "");
     }
 
     private static String number(String name) {
@@ -172,7 +177,7 @@ public final class Names {
     }
 
     /** Lower case at the start, unless the word is an abbreviation ("EGR cooler"). */
-    static String inSentence(String name) {
+    public static String inSentence(String name) {
         if (name.length() > 1 && !Character.isLowerCase(name.charAt(1)) && name.charAt(1) != ' ') {
             return name;
         }

@@ -123,11 +123,28 @@ public final class StepWords {
             }
             case CRACK_LOOSE, RECORD, MAKE_SAFE, DRAIN, SUPPORT, STRAP, PIN, HOLDING_TOOL -> {
                 Ready ready = engine.ready(operation.id());
+                if (operation.kind() == StripPlan.Kind.DRAIN) {
+                    ready.joint().flatMap(engine::findJoint).map(StepWords::backAtOnce).ifPresent(notes::add);
+                }
                 engineState(ready.effect().engineState(), notes);
                 add(ready.effect().note(), notes);
             }
         }
         return notes;
+    }
+
+    /** Where the plug of a drain goes: back into its hole, so that it needs no bag (decision 0026). */
+    private static String backAtOnce(Joint joint) {
+        if (joint.makeup().fasteners().isEmpty()) {
+            return "When it has run out, shut it at once";
+        }
+        String renew = joint.makeup().spends().isEmpty()
+                ? ""
+                : ", with new " + Figures.list(joint.makeup().spends().stream()
+                        .map(Spend::spec)
+                        .distinct()
+                        .toList());
+        return "When it has run out, the " + counted(joint) + " goes back at once" + renew + ": no bag";
     }
 
     private void jointNotes(Joint joint, List<String> notes, boolean drawn) {
@@ -285,7 +302,8 @@ public final class StepWords {
                 .filter(part -> part != main)
                 .map(part -> Names.inSentence(part.name()))
                 .toList();
-        return Names.inSentence(main.name()) + (rest.isEmpty() ? "" : " with " + Figures.list(Names.gathered(rest), 4));
+        String with = main.name().contains(" with ") ? ", together with " : " with ";
+        return Names.inSentence(main.name()) + (rest.isEmpty() ? "" : with + Figures.list(Names.gathered(rest), 4));
     }
 
     private boolean assumed(List<String> ids) {

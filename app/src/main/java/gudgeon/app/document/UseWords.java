@@ -62,7 +62,8 @@ final class UseWords {
                                         .subList(1, joint.between().size())))
                                 .size()
                         == 1)
-                .filter(joint -> joint.name().equalsIgnoreCase(joint.id().replace('-', ' ')))
+                .filter(joint -> joint.name().equalsIgnoreCase(joint.id().replace('-', ' '))
+                        || joint.name().contains(" at "))
                 .filter(joint -> !joint.name().replaceAll("[ 0-9]+$", "").matches(FASTENERS));
     }
 

@@ -3,6 +3,8 @@ package gudgeon.app.format;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
@@ -16,6 +18,9 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
 final class Copies {
     static final int MOST_COPIES = 100;
     private static final int MOST_NODES = 500_000;
+
+    /** "(1 inlet, 2 exhaust)" behind a name with the number of its copy. */
+    private static final Pattern EXPLAINED = Pattern.compile("(?<=#) \\(([0-9]+ [^,()]+(?:, [0-9]+ [^,()]+)+)\\)");
 
     private final int cylinders;
     private final Problems problems;
@@ -95,6 +100,17 @@ final class Copies {
         return Fields.wholeOf(each, 1, 1, MOST_COPIES, problems);
     }
 
+    /** A text of one copy. What brackets say of every copy, "# (1 inlet, 2 exhaust)", is said of this one only: "1 (inlet)". */
+    private static String own(String text, String number) {
+        Matcher list = EXPLAINED.matcher(text);
+        if (!list.find()) {
+            return text.replace("#", number);
+        }
+        Matcher mine = Pattern.compile("(?:^|, )" + number + " ([^,]+)").matcher(list.group(1));
+        return list.replaceAll(mine.find() ? Matcher.quoteReplacement(" (" + mine.group(1) + ")") : "")
+                .replace("#", number);
+    }
+
     private Node numbered(Node node, String number) {
         nodesLeft--;
         if (nodesLeft < 0) {
@@ -106,7 +122,7 @@ final class Copies {
                         ? new ScalarNode(
                                 scalar.getTag(),
                                 true,
-                                scalar.getValue().replace("#", number),
+                                own(scalar.getValue(), number),
                                 scalar.getScalarStyle(),
                                 scalar.getStartMark(),
                                 scalar.getEndMark())

@@ -56,8 +56,8 @@ final class JointReader {
         for (String key : List.of("access", "access_build", "opens", "rests", "between", "needs")) {
             scope.names().place(Names.Kind.JOINT, id, key, fields.at(key));
         }
-        String name = fields.text("name", Scope.nameOf(id));
         List<String> between = between(fields, id);
+        String name = fields.text("name", Scope.nameOf(id, between));
         FastenerReader.Fastening fastening = fastenerReader.read(fields, id);
         JointKind kind = kind(fields, fastening.fasteners());
         Optional<Joint.Hang> hang = hang(fields);

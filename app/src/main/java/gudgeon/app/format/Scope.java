@@ -67,6 +67,40 @@ record Scope(Problems problems, Names names, String startZone) {
         return "the " + kind.words() + " " + id;
     }
 
+    /**
+     * The default name of a joint. An id that is the first part and then another one, or its last words, names an end of a
+     * hose or pipe: {@code fuel-line-carburettor} is "Fuel line at the carburettor", {@code injector-pipe-rail-2} is
+     * "Injector pipe 2 at the rail". Any other is its id with blanks.
+     *
+     * @param between ids of its parts
+     */
+    static String nameOf(String id, List<String> between) {
+        if (between.isEmpty()) {
+            return nameOf(id);
+        }
+        String first = unnumbered(between.getFirst());
+        String start = first + "-";
+        String rest = unnumbered(id).startsWith(start) ? unnumbered(id).substring(start.length()) : "";
+        String own = between.getFirst().substring(first.length());
+        return between.stream()
+                .skip(1)
+                .filter(part -> !rest.isEmpty() && ("-" + unnumbered(part)).endsWith("-" + rest))
+                .findFirst()
+                .map(part -> nameOf(between.getFirst()) + " at " + other(part, own))
+                .orElse(nameOf(id));
+    }
+
+    /** The other end; a number that is the first one's too is not said again. */
+    private static String other(String part, String own) {
+        String number = part.substring(unnumbered(part).length());
+        boolean numbered = !number.isEmpty() && !number.equals(own);
+        return (numbered ? part : "the " + unnumbered(part)).replace('-', ' ');
+    }
+
+    private static String unnumbered(String id) {
+        return id.replaceFirst("-[0-9]+$", "");
+    }
+
     /** The default name of a thing: its id with blanks, capital first. */
     static String nameOf(String id) {
         String words = id.replace('-', ' ');

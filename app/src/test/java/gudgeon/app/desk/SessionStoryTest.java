@@ -191,6 +191,20 @@ class SessionStoryTest {
         }
     }
 
+    /** Penetrating oil works for days; it is not asked for at every session. Common practice. */
+    @Test
+    void whatWasSoakedIsNotProposedAgainUntilTheOilIsGone() {
+        try (Barn barn =
+                new Barn(folder, new OpenJob.Start.Text(ENGINE), "lid", "side-plate", "end-plate", "manifold")) {
+            barn.say(Soaked.joint("manifold-studs"));
+            assertThat(barn.today(keeping(90, 17)).today()).noneMatch(Today.Work.Soak.class::isInstance);
+            barn.clock.pass(Duration.ofDays(1));
+            assertThat(barn.today(keeping(90, 17)).today()).noneMatch(Today.Work.Soak.class::isInstance);
+            barn.clock.pass(Soaked.LASTS);
+            assertThat(barn.today(keeping(90, 17)).today().getFirst()).isInstanceOf(Today.Work.Soak.class);
+        }
+    }
+
     @Test
     void atMinute35AStudSnaps() {
         try (Barn barn =
@@ -324,7 +338,7 @@ class SessionStoryTest {
             barn.say(Say.that(new Fluid.Oiled("barrel", "engine oil")));
             ComingBack oiled = ComingBack.to(barn.job, now);
             assertThat(oiled.begin()).isNotInstanceOf(ComingBack.Begin.Oil.class);
-            oiled.openings().joints().forEach(joint -> barn.say(Say.that(new Keeping.Covered(joint, "tape"))));
+            barn.say(new CoveredAtOnce(oiled.openings().joints(), "tape"));
             ComingBack covered = ComingBack.to(barn.job, now);
             assertThat(covered.openings().joints()).isEmpty();
             assertThat(covered.begin()).isInstanceOfAny(ComingBack.Begin.Steps.class, ComingBack.Begin.LayOut.class);

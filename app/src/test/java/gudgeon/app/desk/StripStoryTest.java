@@ -139,7 +139,7 @@ class StripStoryTest {
                 .contains("name", "between", "fasteners");
         assertThat(bench.refused(new JointAdded("Bracket", "Cylinder hed, crankcase", "2 x M8x25", "")))
                 .singleElement()
-                .satisfies(problem -> assertThat(problem.near()).contains("head"));
+                .satisfies(problem -> assertThat(problem.near()).contains("cylinder head (head)"));
         Workshop.Noted.Done done = bench.say(
                 new JointAdded("Extra bracket bolts", "Cylinder head to Crankcase half, stand side", "2 x M8x25", ""));
         assertThat(done.change().added()).extracting(StripPlan.Operation::id).contains("extra-bracket-bolts");

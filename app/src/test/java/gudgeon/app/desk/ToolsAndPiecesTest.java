@@ -75,6 +75,24 @@ class ToolsAndPiecesTest {
         }
     }
 
+    /** However few minutes there are: what is not there must be got before it is needed. */
+    @Test
+    void toolsThatAnyOpenStepLacksAreNamedWithTheOrder() {
+        try (TestBench bench = bench()) {
+            assertThat(LayOut.lacking(bench.job, Toolbox.of(bench.workshop, bench.job)))
+                    .as("nobody said whether it is there")
+                    .isEmpty();
+            bench.say(Say.that(new Keeping.ToolMarked("Long ratchet", Keeping.Whose.MISSING, "")));
+            assertThat(LayOut.lacking(bench.job, Toolbox.of(bench.workshop, bench.job)))
+                    .extracting(LayOut.Tool::name)
+                    .containsExactly("long ratchet");
+            bench.later(Duration.ofMinutes(1));
+            bench.say(Say.that(new Keeping.ToolMarked("long ratchet", Keeping.Whose.BORROWED, "Ann")));
+            assertThat(LayOut.lacking(bench.job, Toolbox.of(bench.workshop, bench.job)))
+                    .isEmpty();
+        }
+    }
+
     @Test
     void aDifferenceIsToldBeforeItIsFitted() {
         try (TestBench bench = bench()) {

@@ -81,6 +81,46 @@ class StepWordsTest {
         assertThat(names.any("timing-belt-on")).isEqualTo("timing belt");
     }
 
+    /** The ends of hoses and pipes are told by where they sit; common practice. */
+    @Test
+    void anEndOfAHoseIsNamedByWhereItSits() {
+        Names wren = new Names(WREN.engine());
+        assertThat(wren.any("fuel-line-carburettor")).isEqualTo("fuel line at the carburettor");
+        assertThat(wren.any("head-studs")).isEqualTo("head studs");
+        Names dunlin = new Names(Shipped.engine("dunlin-22d"));
+        assertThat(dunlin.any("injector-pipe-rail-2")).isEqualTo("injector pipe 2 at the rail");
+        assertThat(dunlin.any("injector-pipe-injector-2")).isEqualTo("injector pipe 2 at the injector");
+        assertThat(dunlin.any("egr-pipe-cooler")).isEqualTo("EGR pipe at the EGR cooler");
+        assertThat(dunlin.any("egr-cooler-flange")).isEqualTo("EGR cooler flange");
+        assertThat(dunlin.any("gearbox-plug")).isEqualTo("gearbox plug");
+        assertThat(Names.gathered(List.of(dunlin.any("injector-pipe-rail-1"), dunlin.any("injector-pipe-rail-2"))))
+                .containsExactly("injector pipes 1 and 2 at the rail");
+    }
+
+    @Test
+    void whatExplainsACopyIsItsOwn() {
+        Names wren = new Names(WREN.engine());
+        assertThat(wren.part("push-rod-1")).isEqualTo("push rod 1 (inlet)");
+        assertThat(Names.withArticle(wren.part("push-rod-2"))).isEqualTo("push rod 2 (exhaust)");
+        assertThat(Names.gathered(wren.parts(List.of("push-rod-1", "push-rod-2")))).containsExactly("push rods 1 and 2");
+    }
+
+    @Test
+    void aPartWhoseNameSaysWithIsTakenTogetherWithOthers() {
+        assertThat(words.pieces(List.of("tank", "fuel-line"))).isEqualTo("fuel tank with tap, together with fuel line");
+        assertThat(words.pieces(List.of("head", "spark-plug"))).startsWith("cylinder head with ");
+    }
+
+    /** Decision 0026. */
+    @Test
+    void aDrainPlugGoesBackAtOnceAndNeedsNoBag() {
+        StripPlan.Operation drain = Shipped.plan("wren-160", "piston").plan().operations().stream()
+                .filter(operation -> operation.kind() == StripPlan.Kind.DRAIN)
+                .findFirst()
+                .orElseThrow();
+        assertThat(words.notes(drain).getFirst()).startsWith("When it has run out, the plug goes back at once, with new ").endsWith(": no bag");
+    }
+
     @Test
     void bagsAreNumberedInTheOrderOfThePlan() {
         Bags bags = Bags.of(WREN.engine(), WREN.plan());

@@ -2,7 +2,10 @@ package gudgeon.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** Today's card, the prepare card, coming back, without scripts. Facts: the shipped Wren. */
@@ -14,13 +17,10 @@ class TodayPagesTest extends ServedTest {
         Visitor.Page card = visitor.get(job + "/today?minutes=90&keep=17");
         assertThat(card.status()).isEqualTo(200);
         assertThat(card.text())
-                .contains(
-                        "Stop work by",
-                        "Closed up by",
-                        "Lay out first",
-                        "Stop here, and close up",
-                        "Alone?",
-                        "usual pace");
+                .contains("Stop work by", "Closed up by", "Lay out first", "Stop here, and close up", "Alone?");
+        assertThat(visitor.worked(job + "/today?minutes=90&keep=17", "usual pace").text())
+                .as("the bands come when they are worked out")
+                .contains("usual pace");
         Visitor.Page shorter = visitor.get(job + "/today?minutes=30&keep=17");
         assertThat(steps(shorter)).isLessThan(steps(card));
         assertThat(visitor.get(job + "/today?minutes=two").status()).isEqualTo(422);
@@ -28,7 +28,7 @@ class TodayPagesTest extends ServedTest {
                 .contains("Write the time as 14:30");
         Visitor.Page unknown = visitor.get(job + "/today?minutes=90&first=pistn");
         assertThat(unknown.status()).isEqualTo(422);
-        assertThat(unknown.text()).contains("No part is called pistn", "Maybe piston");
+        assertThat(unknown.text()).contains("No part is called pistn", "Maybe piston?");
     }
 
     /** A danger named by its title stands in red, as where it is written out: petrol is open for three steps of the Wren. */
@@ -49,7 +49,7 @@ class TodayPagesTest extends ServedTest {
     void aToolThatIsNotHereLeavesItsStepsOut() throws Exception {
         String job = visitor.open("No tool", "wren-160", "piston");
         Visitor.Page card = visitor.get(job + "/today?minutes=120");
-        java.util.regex.Matcher tool = java.util.regex.Pattern.compile("name=\"without\" value=\"([^\"]+)\"")
+        Matcher tool = Pattern.compile("name=\"without\" value=\"([^\"]+)\"")
                 .matcher(card.body());
         assertThat(tool.find()).isTrue();
         String name = tool.group(1).replace("&#34;", "\"").replace("&amp;", "&");
@@ -81,14 +81,30 @@ class TodayPagesTest extends ServedTest {
     @Test
     void comingBackShowsWhatIsOpenAndCoversIt() throws Exception {
         String job = visitor.open("Pause", "wren-160", "piston");
-        visitor.strip(job, 12);
+        visitor.strip(job, 26);
         Visitor.Page back = visitor.get(job + "/back");
         assertThat(back.text()).contains("The last step was written", "Look at these again", "Begin with this");
-        assertThat(back.body()).contains("covered now");
-        Map<String, String> fields = Visitor.form(back, "/back");
-        Visitor.Page after = visitor.post(job + "/back", fields);
-        assertThat(after.status()).isEqualTo(200);
-        assertThat(after.text()).containsAnyOf("Covered.", "Oiled.");
+        assertThat(back.body()).contains("oiled now");
+        assertThat(visitor.fill(job + "/back", "/back").text()).contains("Oiled.");
+    }
+
+    /** Several openings are covered by one press; none ticked is told. */
+    @Test
+    void openingsAreCoveredSeveralAtOnce() throws Exception {
+        String job = visitor.open("Open ports", "wren-160", "piston");
+        visitor.strip(job, 26);
+        Map<String, String> fields = Visitor.lastForm(visitor.get(job + "/back"), "/back");
+        assertThat(fields).containsEntry("what", "covered");
+        Visitor.Page none = visitor.post(job + "/back", fields);
+        assertThat(none.status()).isEqualTo(422);
+        assertThat(none.text()).contains("Tick what it is about");
+        Matcher box = Pattern.compile("<input type=\"checkbox\" name=\"about\" value=\"([^\"]+)\"").matcher(none.body());
+        List<String> open = box.results().map(one -> one.group(1)).toList();
+        assertThat(open).hasSizeGreaterThan(1);
+        Visitor.Page all = visitor.postAll(job + "/back", fields, "about", open);
+        assertThat(all.text())
+                .contains("Covered: " + open.size() + " openings.")
+                .contains("Nothing stands open uncovered");
     }
 
     @Test

@@ -10,7 +10,9 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -49,9 +51,27 @@ final class Visitor {
         return new Page(answer.statusCode(), path, answer.body());
     }
 
+    /** A page, loaded again for a while until it tells what takes long to work out. */
+    Page worked(String path, String words) throws IOException, InterruptedException {
+        Page page = get(path);
+        for (int i = 0; i < 60 && !page.text().contains(words); i++) {
+            Thread.sleep(250);
+            page = get(path);
+        }
+        return page;
+    }
+
     /** Sends fields as they are, and follows the answer. */
     Page post(String path, Map<String, String> fields) throws IOException, InterruptedException {
+        return postAll(path, fields, "", List.of());
+    }
+
+    /** The same with a field that is sent several times. */
+    Page postAll(String path, Map<String, String> fields, String many, List<String> values)
+            throws IOException, InterruptedException {
         StringBuilder body = new StringBuilder();
+        values.forEach(value ->
+                body.append(body.isEmpty() ? "" : "&").append(many).append('=').append(URLEncoder.encode(value, StandardCharsets.UTF_8)));
         fields.forEach((name, value) -> body.append(body.isEmpty() ? "" : "&")
                 .append(URLEncoder.encode(name, StandardCharsets.UTF_8))
                 .append('=')
@@ -105,6 +125,16 @@ final class Visitor {
 
     /** The hidden fields of the first form of a page that is sent to a path with this end. */
     static Map<String, String> form(Page page, String end) {
+        return forms(page, end).getFirst();
+    }
+
+    /** The same of the last one. */
+    static Map<String, String> lastForm(Page page, String end) {
+        return forms(page, end).getLast();
+    }
+
+    private static List<Map<String, String>> forms(Page page, String end) {
+        List<Map<String, String>> forms = new ArrayList<>();
         Matcher form = FORM.matcher(page.body());
         while (form.find()) {
             if (form.group(1).endsWith(end)) {
@@ -114,10 +144,13 @@ final class Visitor {
                     fields.put(
                             input.group(1), input.group(2).replace("&amp;", "&").replace("&#34;", "\""));
                 }
-                return fields;
+                forms.add(fields);
             }
         }
-        throw new AssertionError("no form to " + end + " at " + page.path() + ": " + page.text());
+        if (forms.isEmpty()) {
+            throw new AssertionError("no form to " + end + " at " + page.path() + ": " + page.text());
+        }
+        return forms;
     }
 
     /** Loads a page, fills its form and sends it. @param filled names and values, in turn */

@@ -92,7 +92,7 @@ public final class PlacesView {
         return places.unbagged().stream()
                 .map(joint -> new Thing(
                         joint,
-                        job.fasteners(joint) + " from " + names.any(joint),
+                        job.fasteners(joint) + " from " + Names.withArticle(names.any(joint)),
                         "",
                         "",
                         false,

@@ -7,7 +7,7 @@ final class FieldFaults {
     private FieldFaults() {}
 
     static String text(FieldProblem problem) {
-        String near = problem.near().isEmpty() ? "" : " Maybe " + String.join(" or ", problem.near()) + "?";
+        String near = problem.near().isEmpty() ? "" : " Maybe " + String.join(", or ", problem.near()) + "?";
         return switch (problem.kind()) {
             case EMPTY -> "Something is needed here.";
             case UNKNOWN -> "Nothing here is called “" + problem.given() + "”." + near;

@@ -28,8 +28,9 @@ public final class JobDesk implements AutoCloseable {
     private static final int MOST_REMEMBERED = 200;
 
     private final Workshop workshop;
-    private final Workroom<Standing, JobList.Line> lines = new Workroom<>(2, Duration.ofSeconds(3));
-    private final Workroom<UUID, PlanChange> changes = new Workroom<>(1, Duration.ofSeconds(1));
+    private final Workroom<Standing, JobList.Line> lines = new Workroom<>(2, Duration.ofSeconds(3), Standing::outdates);
+    private final Workroom<Written, PlanChange> changes =
+            new Workroom<>(1, Duration.ofSeconds(1), (fresh, old) -> fresh.at().outdates(old.at()));
     private final Map<UUID, Kept> said = new LinkedHashMap<>(16, 0.75f, true) {
         @Override
         protected boolean removeEldestEntry(Map.Entry<UUID, Kept> eldest) {
@@ -53,11 +54,23 @@ public final class JobDesk implements AutoCloseable {
     private record Kept(String text, Workshop.Noted.Done done) {}
 
     /** A job at one place of its book. */
-    private record Standing(String job, long seq) {}
+    private record Standing(String job, long seq) {
+        static Standing of(Job job) {
+            return new Standing(job.id(), job.state().lastSeq());
+        }
+
+        /** Whether the same job has gone on from there. */
+        boolean outdates(Standing old) {
+            return job.equals(old.job) && seq > old.seq;
+        }
+    }
+
+    /** An entry, and where its job stood after it. */
+    private record Written(UUID entry, Standing at) {}
 
     /** Where a job stands; empty while its plan is being worked out. */
     public Optional<JobList.Line> line(Job job) {
-        return lines.ask(new Standing(job.id(), job.state().lastSeq()), () -> JobList.line(job));
+        return lines.ask(Standing.of(job), () -> JobList.line(job));
     }
 
     /** Shows that the plan of a job is being worked out. */
@@ -158,7 +171,7 @@ public final class JobDesk implements AutoCloseable {
         }
         return kept == null
                 ? Optional.empty()
-                : Optional.of(new Said(kept.text(), changes.ask(id.get(), kept.done()::change)));
+                : Optional.of(new Said(kept.text(), changes.ask(new Written(id.get(), Standing.of(kept.done().job())), kept.done()::change)));
     }
 
     private static Optional<UUID> findSaid(Context request) {

@@ -3,8 +3,10 @@ package gudgeon.app.web.order;
 import gudgeon.app.desk.CameIn;
 import gudgeon.app.desk.Deed;
 import gudgeon.app.desk.Job;
+import gudgeon.app.desk.LayOut;
 import gudgeon.app.desk.OldBesideNew;
 import gudgeon.app.desk.Say;
+import gudgeon.app.desk.Toolbox;
 import gudgeon.app.web.jobs.JobDesk;
 import gudgeon.app.web.jobs.JobPaths;
 import gudgeon.app.web.jobs.SaidView;
@@ -42,7 +44,12 @@ public final class OrderPages {
             desk.showWorking(request, pages, job);
             return;
         }
-        OrderView view = new OrderView(job, form, desk::newEntry, SaidView.of(job, desk.said(request)));
+        OrderView view = new OrderView(
+                job,
+                LayOut.lacking(job, Toolbox.of(desk.workshop(), job)),
+                form,
+                desk::newEntry,
+                SaidView.of(job, desk.said(request)));
         Sheet sheet = desk.sheet(job, "Order", Sheet.Stage.ORDER);
         if (form.sound()) {
             pages.show(request, "order/order.jte", sheet, view);

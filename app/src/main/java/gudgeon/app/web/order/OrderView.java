@@ -2,6 +2,7 @@ package gudgeon.app.web.order;
 
 import gudgeon.app.desk.Job;
 import gudgeon.app.desk.JobOrder;
+import gudgeon.app.desk.LayOut;
 import gudgeon.app.desk.OldBesideNew;
 import gudgeon.app.document.CompareWords;
 import gudgeon.app.document.Figures;
@@ -24,20 +25,34 @@ import java.util.function.Supplier;
 public final class OrderView {
     private final Job job;
     private final JobOrder order;
+    private final List<LayOut.Tool> lacking;
     private final Names names;
     private final Form form;
     private final Supplier<String> entries;
     private final SaidView said;
     private final Set<String> done = new LinkedHashSet<>();
 
-    OrderView(Job job, Form form, Supplier<String> entries, SaidView said) {
+    OrderView(
+            Job job, List<LayOut.Tool> lacking, Form form, Supplier<String> entries, SaidView said) {
         this.job = job;
         this.order = JobOrder.of(job);
+        this.lacking = List.copyOf(lacking);
         this.names = new Names(job.engine());
         this.form = form;
         this.entries = entries;
         this.said = said;
         job.facts().stripped().acts().forEach(act -> done.add(act.operation()));
+    }
+
+    /** Tools that steps still open need and that are not there: "camshaft locking pin, 2 steps". */
+    public List<String> lacking() {
+        return lacking.stream()
+                .map(tool -> tool.name() + ", " + Figures.count(tool.works().size(), "step"))
+                .toList();
+    }
+
+    public String toolbox() {
+        return JobPaths.job(job) + "/toolbox";
     }
 
     /**

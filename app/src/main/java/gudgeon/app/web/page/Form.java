@@ -25,6 +25,7 @@ public final class Form {
     public static final int TEXT = 5_000;
 
     private final Map<String, String> typed = new LinkedHashMap<>();
+    private final Map<String, List<String>> chosen = new LinkedHashMap<>();
     private final Map<String, String> faults = new LinkedHashMap<>();
 
     private Form() {}
@@ -40,6 +41,7 @@ public final class Form {
         request.formParamMap().forEach((name, values) -> {
             if (!values.isEmpty()) {
                 form.typed.put(name, values.getFirst());
+                form.chosen.put(name, List.copyOf(values));
             }
         });
         return form;
@@ -54,6 +56,14 @@ public final class Form {
     /** What was typed, as it was; empty when nothing was. */
     public String typed(String name) {
         return typed.getOrDefault(name, "");
+    }
+
+    /** All values of a field that may be ticked more than once, those that fit a line; at most as many. */
+    public List<String> lines(String name, int most) {
+        return chosen.getOrDefault(name, List.of()).stream()
+                .filter(value -> !value.isBlank() && value.length() <= LINE)
+                .limit(most)
+                .toList();
     }
 
     /** What is wrong with a field; empty when nothing is. */

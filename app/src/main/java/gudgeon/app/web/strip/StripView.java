@@ -161,7 +161,7 @@ public final class StripView {
     }
 
     private static String unknown(UnknownName name) {
-        String near = name.near().isEmpty() ? "" : " Maybe " + String.join(" or ", name.near()) + "?";
+        String near = name.near().isEmpty() ? "" : " Maybe " + String.join(", or ", name.told()) + "?";
         return "Nothing here is called " + name.word() + "." + near;
     }
 

@@ -1,15 +1,14 @@
 package gudgeon.app.web.today;
 
+import gudgeon.app.desk.AtHand;
 import gudgeon.app.desk.TodayQuestion;
 import gudgeon.app.desk.UnknownName;
 import gudgeon.app.web.page.Form;
 import gudgeon.core.session.SessionRequest;
 import gudgeon.core.session.Window;
 import io.javalin.http.Context;
-import java.time.Duration;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -53,29 +52,29 @@ record SessionForm(Form form, TodayQuestion question) {
         if (form.typed("helper-from").isBlank() && form.typed("helper-until").isBlank()) {
             return List.of();
         }
-        double from = minutes(form, "helper-from", now, 0);
-        double until = minutes(form, "helper-until", now, TodayQuestion.LONGEST);
-        if (form.sound() && until < from) {
-            form.refuse("helper-until", "The helper cannot go before they come.");
+        Optional<LocalTime> from = time(form, "helper-from");
+        Optional<LocalTime> until = time(form, "helper-until");
+        if (!form.sound()) {
+            return List.of();
         }
-        List<Window> windows = new ArrayList<>();
-        if (form.sound()) {
-            windows.add(new Window("helper", from, until));
+        Optional<Window> window = AtHand.window("helper", now.toLocalTime(), from, until);
+        if (window.isEmpty()) {
+            form.refuse(
+                    "helper-until", from.isEmpty() ? "That is past." : "The helper cannot go before they come.");
         }
-        return windows;
+        return window.stream().toList();
     }
 
-    private static double minutes(Form form, String name, OffsetDateTime now, double otherwise) {
+    private static Optional<LocalTime> time(Form form, String name) {
         String text = form.typed(name).strip();
         if (text.isEmpty()) {
-            return otherwise;
+            return Optional.empty();
         }
         if (!text.matches("([01]?[0-9]|2[0-3])[:.][0-5][0-9]")) {
             form.refuse(name, "Write the time as 14:30.");
-            return otherwise;
+            return Optional.empty();
         }
-        LocalTime time = LocalTime.parse((text.length() == 4 ? "0" : "") + text.replace('.', ':'));
-        return Math.max(0, Duration.between(now.toLocalTime(), time).toMinutes());
+        return Optional.of(LocalTime.parse((text.length() == 4 ? "0" : "") + text.replace('.', ':')));
     }
 
     /** Notes which word named nothing. */
@@ -87,7 +86,7 @@ record SessionForm(Form form, TodayQuestion question) {
                     "No part is called " + name.word() + "."
                             + (name.near().isEmpty()
                                     ? ""
-                                    : " Maybe " + name.near().getFirst() + "?"));
+                                    : " Maybe " + String.join(", or ", name.told()) + "?"));
         }
     }
 }

@@ -1,13 +1,16 @@
 package gudgeon.app.web.today;
 
 import gudgeon.app.desk.ComingBack;
+import gudgeon.app.desk.CoveredAtOnce;
 import gudgeon.app.desk.Deed;
 import gudgeon.app.desk.FinishForecast;
 import gudgeon.app.desk.Job;
 import gudgeon.app.desk.Preparing;
 import gudgeon.app.desk.Say;
+import gudgeon.app.desk.Soaked;
 import gudgeon.app.desk.Today;
 import gudgeon.app.desk.TodayQuestion;
+import gudgeon.app.document.Figures;
 import gudgeon.app.web.jobs.JobDesk;
 import gudgeon.app.web.jobs.JobLine;
 import gudgeon.app.web.jobs.JobPaths;
@@ -17,9 +20,7 @@ import gudgeon.app.web.page.Pages;
 import gudgeon.app.web.page.Refusal;
 import gudgeon.app.web.page.Sheet;
 import gudgeon.app.web.page.Workroom;
-import gudgeon.core.book.Body;
 import gudgeon.core.book.Fluid;
-import gudgeon.core.book.Keeping;
 import gudgeon.core.book.Setup;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -34,6 +35,7 @@ import java.util.Optional;
 public final class TodayPages implements AutoCloseable {
     /** The next sessions that the prepare card looks at are this many as long as one. */
     private static final int SESSIONS_AHEAD = 2;
+    private static final int MOST_CARED = 100;
 
     private final JobDesk desk;
     private final Pages pages;
@@ -58,6 +60,7 @@ public final class TodayPages implements AutoCloseable {
         routes.get("/jobs/{job}/back", request -> back(request, desk.job(request), Form.empty()));
         routes.post("/jobs/{job}/back", this::cared);
         routes.post("/jobs/{job}/today/place", this::place);
+        routes.post("/jobs/{job}/today/soaked", this::soaked);
     }
 
     private void today(Context request) {
@@ -80,7 +83,7 @@ public final class TodayPages implements AutoCloseable {
                 asked,
                 card,
                 card.flatMap(reply -> forecast(job)),
-                desk.newEntry(),
+                desk::newEntry,
                 SaidView.of(job, desk.said(request)));
         Sheet sheet = desk.sheet(job, "Today's card", JobLine.stage(job.stage()));
         if (asked.form().sound()) {
@@ -150,19 +153,40 @@ public final class TodayPages implements AutoCloseable {
     private void cared(Context request) {
         Job job = desk.job(request);
         Form form = Form.of(request);
-        String what = form.line("about", "what it is about");
-        Body body = switch (form.typed("what")) {
-            case "covered" -> new Keeping.Covered(what, form.optionalLine("with", "the cover"));
-            case "oiled" -> new Fluid.Oiled(what, form.optionalLine("with", "the oil"));
-            default -> throw Refusal.wrong("This form does not say what was done.", "Load the page again.");
-        };
-        Deed deed = Say.that(body);
-        String said = body instanceof Keeping.Covered ? "Covered." : "Oiled.";
+        List<String> about = form.lines("about", MOST_CARED);
+        String with = form.optionalLine("with", "the cover or the oil");
+        if (about.isEmpty()) {
+            form.refuse("about", "Tick what it is about.");
+        }
+        boolean covered = form.typed("what").equals("covered");
+        if (!covered && !form.typed("what").equals("oiled")) {
+            throw Refusal.wrong("This form does not say what was done.", "Load the page again.");
+        }
+        Deed deed = covered
+                ? new CoveredAtOnce(about, with)
+                : Say.that(new Fluid.Oiled(about.isEmpty() ? "" : about.getFirst(), with));
+        String said = covered ? "Covered: " + Figures.count(about.size(), "opening") + "." : "Oiled.";
         if (form.sound() && desk.write(job, deed, form, said)) {
             Pages.goTo(request, JobPaths.job(job) + "/back?said=" + form.entry());
             return;
         }
         back(request, job, form);
+    }
+
+    private void soaked(Context request) {
+        Job job = desk.job(request);
+        Form form = Form.of(request);
+        String joint = form.line("joint", "the joint");
+        if (form.sound() && desk.write(job, Soaked.joint(joint), form, "Soaked.")) {
+            String minutes = form.optionalLine("minutes", "the time");
+            Pages.goTo(
+                    request,
+                    JobPaths.saying(
+                            JobPaths.job(job) + "/today" + (minutes.matches("[0-9]{1,4}") ? "?minutes=" + minutes : ""),
+                            form.entry()));
+            return;
+        }
+        throw new Refusal(422, "That was not written: " + String.join(" ", form.faults()), "Load the card again.");
     }
 
     private void place(Context request) {

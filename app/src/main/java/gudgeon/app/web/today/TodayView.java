@@ -21,6 +21,7 @@ import gudgeon.core.session.SessionPlan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /** What today's card shows. */
@@ -29,7 +30,7 @@ public final class TodayView {
     private final SessionForm asked;
     private final Optional<TodayQuestion.Reply> reply;
     private final Optional<FinishForecast> forecast;
-    private final String entry;
+    private final Supplier<String> entries;
     private final SaidView said;
     private final Names names;
     private final SessionWords words;
@@ -39,13 +40,13 @@ public final class TodayView {
             SessionForm asked,
             Optional<TodayQuestion.Reply> reply,
             Optional<FinishForecast> forecast,
-            String entry,
+            Supplier<String> entries,
             SaidView said) {
         this.job = job;
         this.asked = asked;
         this.reply = reply;
         this.forecast = forecast;
-        this.entry = entry;
+        this.entries = entries;
         this.said = said;
         this.names = new Names(job.engine());
         this.words = new SessionWords(job.engine());
@@ -91,8 +92,9 @@ public final class TodayView {
         return JobPaths.job(job);
     }
 
+    /** A name for the entry of one form. */
     public String entry() {
-        return entry;
+        return entries.get();
     }
 
     public SaidView said() {
@@ -226,14 +228,19 @@ public final class TodayView {
         return card().flatMap(Today::light).isPresent();
     }
 
+    /** A joint to be soaked, so that the oil works while it is left alone. */
+    public record Release(String joint, String name, String note) {}
+
     /** What is begun first and then left alone. */
-    public List<String> releases() {
+    public List<Release> releases() {
         return today().today().stream()
                 .filter(Today.Work.Soak.class::isInstance)
                 .map(Today.Work.Soak.class::cast)
-                .map(soak -> Names.capital(names.any(soak.joint())) + " (" + names.zone(soak.zone()) + "), seized "
-                        + SessionWords.chance(soak.chance()) + " of the time; leave it "
-                        + Figures.plain(soak.hours()) + " hours")
+                .map(soak -> new Release(
+                        soak.joint(),
+                        Names.capital(names.any(soak.joint())) + " (" + names.zone(soak.zone()) + ")",
+                        "seized " + SessionWords.chance(soak.chance()) + " of the time; leave it "
+                                + Figures.plain(soak.hours()) + " hours"))
                 .toList();
     }
 

@@ -1,6 +1,7 @@
 package gudgeon.app.web.toolbox;
 
 import gudgeon.app.desk.Job;
+import gudgeon.app.desk.LayOut;
 import gudgeon.app.desk.Say;
 import gudgeon.app.desk.Toolbox;
 import gudgeon.app.document.Names;
@@ -21,9 +22,6 @@ import java.util.OptionalInt;
 
 /** What today's steps need, and whether it is there. */
 public final class ToolboxPages {
-    private static final int USUAL_MINUTES = 90;
-    private static final int MOST_MINUTES = 1_440;
-
     private final JobDesk desk;
     private final Pages pages;
 
@@ -42,7 +40,7 @@ public final class ToolboxPages {
         return Form.empty()
                 .with(
                         "minutes",
-                        Optional.ofNullable(request.queryParam("minutes")).orElse(String.valueOf(USUAL_MINUTES)));
+                        Optional.ofNullable(request.queryParam("minutes")).orElse(String.valueOf(LayOut.USUAL_MINUTES)));
     }
 
     private void show(Context request, Job job, Form form) {
@@ -50,11 +48,11 @@ public final class ToolboxPages {
             desk.showWorking(request, pages, job);
             return;
         }
-        OptionalInt minutes = form.whole("minutes", "the time", 5, MOST_MINUTES);
+        OptionalInt minutes = form.whole("minutes", "the time", LayOut.SHORTEST, LayOut.LONGEST);
         ToolboxView view = new ToolboxView(
                 job,
                 Toolbox.of(desk.workshop(), job),
-                minutes.orElse(USUAL_MINUTES),
+                minutes.orElse(LayOut.USUAL_MINUTES),
                 form,
                 desk::newEntry,
                 SaidView.of(job, desk.said(request)));
@@ -74,7 +72,7 @@ public final class ToolboxPages {
         Keeping.Whose whose = form.oneOf("whose", "whose it is", List.of("OWNED", "BORROWED", "MISSING"))
                 .map(Keeping.Whose::valueOf)
                 .orElse(Keeping.Whose.MISSING);
-        int minutes = form.whole("minutes", "the time", 5, MOST_MINUTES).orElse(USUAL_MINUTES);
+        int minutes = form.whole("minutes", "the time", LayOut.SHORTEST, LayOut.LONGEST).orElse(LayOut.USUAL_MINUTES);
         if (form.sound()) {
             Keeping.ToolMarked said =
                     new Keeping.ToolMarked(tool, whose, whose == Keeping.Whose.BORROWED ? from : "");
