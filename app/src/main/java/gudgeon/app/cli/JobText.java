@@ -98,7 +98,8 @@ final class JobText {
         layout.line(
                 step.kind() == StripPlan.Kind.LIFT
                         ? "    gudgeon off \"" + String.join(",", step.pieces()) + "\" --to PLACE"
-                        : "    gudgeon done " + step.id() + " --bag " + job.nextBag());
+                        : "    gudgeon done " + step.id()
+                                + (steps.fastenerCount(step) > 0 ? " --bag " + job.nextBag() : ""));
     }
 
     private void build(Optional<BuildPlan.Operation> next) {

@@ -77,11 +77,14 @@ public final class Figures {
         return word + "s";
     }
 
-    /** "a", "a and b", "a, b and c". */
+    /** "a", "a and b", "a, b and c"; words that have commas of their own are parted by semicolons. */
     public static String list(List<String> words) {
         int last = words.size() - 1;
         if (last < 1) {
             return String.join("", words);
+        }
+        if (words.subList(0, last).stream().anyMatch(word -> word.contains(", "))) {
+            return String.join("; ", words);
         }
         return String.join(", ", words.subList(0, last)) + " and " + words.get(last);
     }

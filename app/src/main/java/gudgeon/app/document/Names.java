@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
 
 /** Names of an engine's things as they stand inside a sentence. */
 public final class Names {
-    private static final Pattern NUMBERED = Pattern.compile("([^0-9]*\\p{L})( [0-9]+ (?:to|and) [0-9]+)([ \\p{L}-]*)");
+    private static final Pattern NUMBERED = Pattern.compile("([^0-9]*\\p{L})( [0-9]+ (?:to|and) [0-9]+)([^0-9]*)");
 
     private final Engine engine;
     private final Map<String, String> spellings = new LinkedHashMap<>();

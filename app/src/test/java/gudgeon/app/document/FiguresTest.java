@@ -32,6 +32,8 @@ class FiguresTest {
     void listsReadAloud() {
         assertThat(Figures.list(List.of())).isEmpty();
         assertThat(Figures.list(List.of("a", "b", "c"))).isEqualTo("a, b and c");
+        assertThat(Figures.list(List.of("valves with cap, spring", "head"))).isEqualTo("valves with cap, spring; head");
+        assertThat(Figures.list(List.of("barrel", "half, stand side"))).isEqualTo("barrel and half, stand side");
         assertThat(Figures.list(List.of("a", "b", "c", "d"), 2)).isEqualTo("a, b and 2 more");
         assertThat(Figures.count(2, "banjo bolt")).isEqualTo("2 banjo bolts");
         assertThat(Figures.count(2, "collets")).isEqualTo("2 collets");

@@ -26,6 +26,16 @@ public final class EnginePages implements AutoCloseable {
         this.pages = pages;
     }
 
+    /** "diesel four-stroke, 1-3-4-2"; a single cylinder has no order. */
+    private static String about(Engine engine) {
+        return String.join(
+                ", ",
+                engine.identity().facts().values().stream()
+                        .limit(2)
+                        .filter(fact -> !fact.equals("1"))
+                        .toList());
+    }
+
     /** One engine of the list. */
     public record Listed(String name, String href, String about) {}
 
@@ -72,7 +82,7 @@ public final class EnginePages implements AutoCloseable {
                 .map(engine -> new Listed(
                         engine.identity().name(),
                         EnginePaths.engine(engine),
-                        String.join(", ", engine.identity().facts().values().stream().limit(2).toList())))
+                        about(engine)))
                 .toList();
         Sheet sheet = Sheet.of(Sheet.Section.ENGINES, "Engines").with("Sheet", "Engines");
         pages.show(request, "engines/engines.jte", sheet, engines);
