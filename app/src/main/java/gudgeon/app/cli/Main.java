@@ -36,6 +36,7 @@ public final class Main {
         root.addSubcommand(new OrderCommand(screen));
         root.addSubcommand(new DrawCommand(screen));
         root.addSubcommand(JobCommand.line(screen));
+        root.addSubcommand(new GeometryCommand(screen));
         benchCommands(root, screen);
         root.addSubcommand(new DemoCommand(screen));
         root.addSubcommand(new ServeCommand(screen));

@@ -28,6 +28,7 @@ class CliTest {
                 "draw",
                 "demo",
                 "job",
+                "geometry",
                 "next",
                 "done",
                 "off",
