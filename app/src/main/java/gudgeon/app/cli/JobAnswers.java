@@ -10,11 +10,13 @@ import gudgeon.app.desk.OldBesideNew;
 import gudgeon.app.desk.Places;
 import gudgeon.app.desk.Remembered;
 import gudgeon.app.desk.Toolbox;
+import gudgeon.app.desk.WasteLedger;
 import gudgeon.app.desk.Watch;
 import gudgeon.app.document.BuildWords;
 import gudgeon.app.document.CompareWords;
 import gudgeon.app.document.EntryWords;
 import gudgeon.app.document.Figures;
+import gudgeon.app.document.FluidWords;
 import gudgeon.app.document.Names;
 import gudgeon.app.document.ToolWords;
 import gudgeon.app.format.PlainJson;
@@ -199,6 +201,12 @@ final class JobAnswers {
         ledgers.litres()
                 .forEach(litres -> layout.line("  " + names.any(litres.circuit()) + ": out "
                         + Figures.volume(litres.drained()) + ", in " + Figures.volume(litres.filled())));
+        List<WasteLedger.Gone> waste = WasteLedger.of(job);
+        if (!waste.isEmpty()) {
+            layout.heading("Waste");
+            waste.forEach(gone -> layout.paragraph(
+                    2, FluidWords.gone(names.any(gone.circuit()), gone.to(), gone.litres(), gone.unmeasured())));
+        }
         layout.heading(ledgers.isBalanced() ? "Everything balances" : "Not yet: what is missing");
         ledgers.missing()
                 .forEach(missing -> layout.line("  "

@@ -114,6 +114,7 @@ public final class StepWords {
 
     private List<String> notes(StripPlan.Operation operation, boolean drawn) {
         List<String> notes = new ArrayList<>();
+        operation.after().losses().forEach(loss -> notes.add(FluidWords.runsOut(engine, loss)));
         switch (operation.kind()) {
             case UNDO, CUT -> jointNotes(engine.joint(operation.id()), notes, drawn);
             case LIFT -> {

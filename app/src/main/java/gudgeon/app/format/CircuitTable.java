@@ -64,6 +64,23 @@ final class CircuitTable {
         }
     }
 
+    /** A joint that is said to open a circuit at a height does open it. */
+    void openingsAreOpened(List<Joint> joints) {
+        for (Circuit circuit : circuits.values()) {
+            Set<String> said = circuit.contents()
+                    .map(contents -> contents.openedAt().keySet())
+                    .orElse(Set.of());
+            joints.stream()
+                    .filter(joint -> said.contains(joint.id()))
+                    .filter(joint -> !joint.freedom().opens().contains(circuit.id()))
+                    .forEach(joint -> scope.problems()
+                            .fault(
+                                    scope.names().at(Names.Kind.CIRCUIT, circuit.id()),
+                                    "the joint " + joint.id() + " does not open " + circuit.id(),
+                                    "leave it out of 'opens_at', or write 'opens: [" + circuit.id() + "]' at the joint"));
+        }
+    }
+
     boolean licensed(String circuit) {
         return Optional.ofNullable(circuits.get(circuit))
                 .map(known -> known.kind().licensed())
@@ -108,7 +125,8 @@ final class CircuitTable {
                         scope.ready(fields, "make_safe"),
                         drainIds,
                         hazards,
-                        fields.text("bleed", "")));
+                        fields.text("bleed", ""),
+                        new ContentsReader(scope, id).read(fields)));
         fields.close();
     }
 

@@ -1,6 +1,7 @@
 package gudgeon.app.format;
 
 import gudgeon.core.engine.Circuit;
+import gudgeon.core.engine.Contents;
 import gudgeon.core.engine.Engine;
 import gudgeon.core.engine.Fastener;
 import gudgeon.core.engine.FastenerKind;
@@ -219,7 +220,19 @@ public final class EngineJson {
         object.set("make_safe", JsonPieces.strings(circuit.makeSafe()));
         object.set("drains", JsonPieces.strings(circuit.drains()));
         object.set("hazards", JsonPieces.strings(circuit.hazards()));
+        circuit.contents().ifPresent(contents -> contents(object, contents));
         return object;
+    }
+
+    private static void contents(ObjectNode object, Contents contents) {
+        ArrayNode curve = object.putArray("contents");
+        contents.curve().forEach(point -> curve.addObject()
+                .put("height_mm", point.height_mm())
+                .put("litres", point.litres()));
+        ArrayNode opens = object.putArray("opens_at");
+        contents.openedAt().forEach((joint, height) -> opens.addObject()
+                .put("joint", joint)
+                .put("height_mm", height));
     }
 
     private static ObjectNode ready(Ready ready) {

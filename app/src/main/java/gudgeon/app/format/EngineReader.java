@@ -176,6 +176,7 @@ final class EngineReader {
             ready.addAll(circuits.operations(joints));
             ready.addAll(cracked);
             circuits.wetOnesCanBeEmptied(joints);
+            circuits.openingsAreOpened(joints);
             FeatureReader featureReader = new FeatureReader(scope);
             of(Names.Kind.FEATURE).forEach(entry -> features.add(featureReader.read(entry)));
             CheckReader checkReader = new CheckReader(scope);

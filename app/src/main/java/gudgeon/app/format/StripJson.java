@@ -3,6 +3,7 @@ package gudgeon.app.format;
 import gudgeon.core.engine.Engine;
 import gudgeon.core.engine.Ready;
 import gudgeon.core.planning.Blocked;
+import gudgeon.core.planning.Spills;
 import gudgeon.core.planning.StripAnswer;
 import gudgeon.core.planning.StripPlan;
 import gudgeon.core.planning.StripPlan.Operation;
@@ -61,7 +62,34 @@ public final class StripJson {
                 .put("seconds", plan.lifts().seconds()));
         root.set("operations", operations(engine, plan.operations()));
         root.set("destroyed", JsonPieces.spends(plan.destroyed()));
+        root.set("drains", drains(engine, plan));
         root.set("landmarks", JsonEcho.lists(plan.opening().landmarks()));
+    }
+
+    /** Of every circuit that the plan opens and whose levels are known: what each of its drains would leave to spill. */
+    private static ArrayNode drains(Engine engine, StripPlan plan) {
+        List<String> joints = plan.operations().stream()
+                .filter(operation -> operation.kind() == StripPlan.Kind.UNDO || operation.kind() == StripPlan.Kind.CUT)
+                .map(Operation::id)
+                .toList();
+        ArrayNode circuits = JsonPieces.array();
+        engine.circuits().forEach(circuit -> {
+            boolean opened = joints.stream()
+                    .anyMatch(joint -> engine.joint(joint).freedom().opens().contains(circuit.id()));
+            List<Spills.DrainChoice> choices = Spills.drains(engine, circuit.id(), joints);
+            if (opened && !choices.isEmpty()) {
+                ArrayNode drains = circuits.addObject()
+                        .put("circuit", circuit.id())
+                        .putArray("by_drain");
+                choices.forEach(choice -> drains.addObject()
+                        .put("drain", choice.drain())
+                        .put("caught_litres", choice.caught_litres())
+                        .put("spilled_litres", choice.spilled_litres())
+                        .put("left_litres", choice.left_litres())
+                        .put("seconds", choice.seconds()));
+            }
+        });
+        return circuits;
     }
 
     private static ObjectNode opening(StripPlan.Opening opening) {
@@ -114,6 +142,14 @@ public final class StripJson {
         after.set("off", JsonPieces.strings(operation.after().off()));
         after.set("aside", JsonPieces.strings(operation.after().aside()));
         node.set("state_after", after);
+        if (!operation.after().losses().isEmpty()) {
+            ArrayNode losses = node.putArray("runs_out");
+            operation.after().losses().forEach(loss -> losses.addObject()
+                    .put("circuit", loss.circuit())
+                    .put("litres", loss.litres())
+                    .put("left_litres", loss.left_litres())
+                    .put("caught", loss.caught()));
+        }
         return node;
     }
 

@@ -69,6 +69,6 @@ class GeometryCliTest {
         assertThat(Typed.line("geometry teeth --crank 0 --cam 44").err()).contains("teeth: 0", "above 0");
         assertThat(ratio("--rebore", "86").err()).contains("--rebore", "has no unit");
         assertThat(ratio("--rebore", "3 pints").err()).contains("--rebore", "UK or of the US");
-        assertThat(ratio("--deck", "-20 mm").err()).contains("wrong sign");
+        assertThat(ratio("--skim-block", "20 mm").err()).contains("wrong sign");
     }
 }

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param drains ids of ready operations, any one needed
  * @param hazards caution ids that stand in every step that opens it
  * @param bleed how air is got out of it on the way back; empty when it bleeds itself
+ * @param contents how high it stands and where joints open it; empty when the file does not say
  */
 public record Circuit(
         String id,
@@ -26,10 +27,25 @@ public record Circuit(
         List<String> makeSafe,
         List<String> drains,
         List<String> hazards,
-        String bleed) {
+        String bleed,
+        Optional<Contents> contents) {
     public Circuit {
         makeSafe = List.copyOf(makeSafe);
         drains = List.copyOf(drains);
         hazards = List.copyOf(hazards);
+    }
+
+    /** A circuit of which the file does not say how high it stands. */
+    public Circuit(
+            String id,
+            String name,
+            CircuitKind kind,
+            String fluid,
+            Optional<Volume> capacity,
+            List<String> makeSafe,
+            List<String> drains,
+            List<String> hazards,
+            String bleed) {
+        this(id, name, kind, fluid, capacity, makeSafe, drains, hazards, bleed, Optional.empty());
     }
 }

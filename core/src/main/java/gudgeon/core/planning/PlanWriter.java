@@ -21,6 +21,7 @@ final class PlanWriter {
     private final long[] cost;
     private final List<StripPlan.Operation> operations = new ArrayList<>();
     private final List<Spend> destroyed = new ArrayList<>();
+    private final Spills spills;
     private int lifts;
     private long liftSeconds;
 
@@ -29,6 +30,7 @@ final class PlanWriter {
         this.request = request;
         this.reach = reach;
         this.cost = cost;
+        this.spills = Spills.from(model.engine, request.undone(), request.done());
     }
 
     StripPlan plan(OpeningSearch.Found opening, OrderSearch.Found order) {
@@ -112,7 +114,15 @@ final class PlanWriter {
                 spends,
                 List.copyOf(cautions),
                 why,
-                after(state)));
+                after(state, losses(action))));
+    }
+
+    private List<Spills.Loss> losses(int action) {
+        String id = model.actionId(action);
+        if (action < model.joints) {
+            return spills.undo(id);
+        }
+        return Steps.kind(model, request, action) == StripPlan.Kind.DRAIN ? spills.drain(id) : List.of();
     }
 
     private void lift(State state, OrderSearch.Step step, String zone, List<StripPlan.Why> why) {
@@ -139,7 +149,7 @@ final class PlanWriter {
                 List.of(),
                 StripCautions.lifting(model.engine, pieces, milligrams > HEAVY_MILLIGRAMS),
                 why,
-                after(state)));
+                after(state, List.of())));
     }
 
     private LiftingWay lightest(long milligrams) {
@@ -163,13 +173,13 @@ final class PlanWriter {
         return ids;
     }
 
-    private StripPlan.After after(State state) {
+    private StripPlan.After after(State state, List<Spills.Loss> losses) {
         BitSet linked = state.linked();
         List<String> off = new ArrayList<>();
         List<String> aside = new ArrayList<>();
         for (int p = state.moved.nextSetBit(0); p >= 0; p = state.moved.nextSetBit(p + 1)) {
             (linked.get(p) ? aside : off).add(model.partId(p));
         }
-        return new StripPlan.After(off, aside);
+        return new StripPlan.After(off, aside, losses);
     }
 }

@@ -151,11 +151,19 @@ public record StripPlan(
         }
     }
 
-    /** State after a step: parts off and parts set aside, all that hold then, in file order. */
-    public record After(List<String> off, List<String> aside) {
+    /**
+     * State after a step: parts off and parts set aside, all that hold then, in file order, and what the step lets run out.
+     */
+    public record After(List<String> off, List<String> aside, List<Spills.Loss> losses) {
         public After {
             off = List.copyOf(off);
             aside = List.copyOf(aside);
+            losses = List.copyOf(losses);
+        }
+
+        /** A step that lets nothing out. */
+        public After(List<String> off, List<String> aside) {
+            this(off, aside, List.of());
         }
     }
 

@@ -2,7 +2,9 @@ package gudgeon.app.web.closing;
 
 import gudgeon.app.desk.ClosingUp;
 import gudgeon.app.desk.Job;
+import gudgeon.app.desk.WasteLedger;
 import gudgeon.app.document.Figures;
+import gudgeon.app.document.FluidWords;
 import gudgeon.app.document.Names;
 import gudgeon.app.web.engines.EnginePaths;
 import gudgeon.app.web.jobs.JobPaths;
@@ -204,6 +206,18 @@ public final class ClosingView {
                         Figures.volume(one.filled()),
                         one.capacity().map(Figures::volume).orElse("–")))
                 .toList();
+    }
+
+    /** Where what was drained went, a line each. */
+    public List<String> waste() {
+        return WasteLedger.of(job).stream()
+                .map(gone -> FluidWords.gone(
+                        Names.capital(names.any(gone.circuit())), gone.to(), gone.litres(), gone.unmeasured()))
+                .toList();
+    }
+
+    public String wasteRule() {
+        return FluidWords.WASTE;
     }
 
     /** Circuits with a fluid. */
