@@ -37,6 +37,7 @@ final class Walk {
     static List<Stop> all(Bench bench, Page page) {
         List<Stop> stops = new ArrayList<>(List.of(
                 new Stop("engines", "/engines"),
+                new Stop("geometry", "/geometry?of=teeth&crank=22&cam=44&belt=137"),
                 new Stop("engine", "/engines/wren-160"),
                 new Stop("engine-found", "/engines/wren-160?find=piston"),
                 new Stop("engine-not-found", "/engines/wren-160?find=pistn"),

@@ -13,10 +13,14 @@ import gudgeon.core.geometry.SliderCrank;
 import gudgeon.core.geometry.ToothTiming;
 import gudgeon.core.geometry.ValveTiming;
 import java.nio.file.Path;
+import java.util.Objects;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -126,9 +130,9 @@ final class GeometryCommand implements Runnable {
             mixinStandardHelpOptions = true,
             header = "Compression ratio with its doubt, squish, and what a skim, another gasket or a rebore does.")
     int ratio(
-            @picocli.CommandLine.Mixin Stack stack,
-            @picocli.CommandLine.Mixin Doubtful doubtful,
-            @picocli.CommandLine.Mixin Thought thought,
+            @Mixin Stack stack,
+            @Mixin Doubtful doubtful,
+            @Mixin Thought thought,
             @Option(names = "--json", description = "Answer as JSON.") boolean json) {
         TypedAmounts read = read("ratio");
         double bore = read.mm("--bore", stack.bore);
@@ -303,7 +307,11 @@ final class GeometryCommand implements Runnable {
     }
 
     private TypedAmounts read(String below) {
-        return new TypedAmounts(spec.subcommands().get(below));
+        return new TypedAmounts(line(below));
+    }
+
+    private CommandLine line(String below) {
+        return Objects.requireNonNull(spec.subcommands().get(below));
     }
 
     private <A> int answer(String below, boolean json, Supplier<A> question, Consumer<A> words) {
@@ -315,12 +323,12 @@ final class GeometryCommand implements Runnable {
             boolean json,
             Supplier<A> question,
             Consumer<A> words,
-            java.util.function.Function<A, Object> forJson) {
+            Function<A, Object> forJson) {
         A answer;
         try {
             answer = question.get();
         } catch (IllegalArgumentException e) {
-            throw new ParameterException(spec.subcommands().get(below), String.valueOf(e.getMessage()));
+            throw new ParameterException(line(below), String.valueOf(e.getMessage()));
         }
         if (json) {
             screen.out().print(PlainJson.text(forJson.apply(answer)));

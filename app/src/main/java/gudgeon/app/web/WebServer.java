@@ -11,6 +11,7 @@ import gudgeon.app.web.closing.ClosingPages;
 import gudgeon.app.web.correction.CorrectionPages;
 import gudgeon.app.web.engines.EnginePages;
 import gudgeon.app.web.found.FoundPages;
+import gudgeon.app.web.geometry.GeometryPages;
 import gudgeon.app.web.history.HistoryPages;
 import gudgeon.app.web.jobs.JobDesk;
 import gudgeon.app.web.jobs.JobPages;
@@ -91,6 +92,7 @@ public final class WebServer implements AutoCloseable {
             way.route(config.routes);
             today.route(config.routes);
             LookPages.route(config.routes);
+            new GeometryPages(pages).route(config.routes);
             engines.route(config.routes);
             strip.route(config.routes);
             errors(config, new ErrorPage(pages));
