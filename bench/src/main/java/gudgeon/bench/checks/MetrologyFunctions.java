@@ -10,6 +10,7 @@ import gudgeon.core.measuring.InspectionRisk;
 import gudgeon.core.measuring.LeastSquaresFit;
 import gudgeon.core.measuring.Material;
 import gudgeon.core.measuring.Sample;
+import gudgeon.core.measuring.Source;
 import gudgeon.core.measuring.Spread;
 import gudgeon.core.measuring.TwoLimits;
 import gudgeon.core.measuring.VarianceAnalysis;
@@ -57,7 +58,7 @@ final class MetrologyFunctions {
         if (!args.node("inputs").has(name)) {
             throw new IllegalArgumentException("\"component\" names no input: " + name);
         }
-        return budget(args).component(name);
+        return budget(args).component(Source.of(name));
     }
 
     private static Map<String, Double> values(Args args) {
@@ -75,7 +76,7 @@ final class MetrologyFunctions {
             double sensitivity =
                     input.has("sensitivity") ? number(name, input, "sensitivity", 1) : slopes[lines.size()];
             double dof = number(name, input, "dof", Double.POSITIVE_INFINITY);
-            lines.add(new Contribution(name, standardUncertainty(name, input), sensitivity, dof));
+            lines.add(Contribution.of(Source.of(name), standardUncertainty(name, input), sensitivity, dof));
         });
         return new Budget(lines);
     }
@@ -118,7 +119,9 @@ final class MetrologyFunctions {
         List<Budget.SecondDerivative> terms = new ArrayList<>();
         for (JsonNode term : args.node("second_derivatives")) {
             terms.add(new Budget.SecondDerivative(
-                    term.get(0).asString(), term.get(1).asString(), term.get(2).asDouble()));
+                    Source.of(term.get(0).asString()),
+                    Source.of(term.get(1).asString()),
+                    term.get(2).asDouble()));
         }
         return terms;
     }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * The uncertainty of a result, line by line. Lines of different sources are independent; lines of one source are one error and
@@ -31,7 +32,7 @@ public record Budget(List<Contribution> contributions) {
      * fewer of their degrees of freedom.
      */
     public static Budget sum(List<Budget> budgets) {
-        Map<String, Contribution> bySource = new LinkedHashMap<>();
+        Map<Source, Contribution> bySource = new LinkedHashMap<>();
         for (Budget budget : budgets) {
             for (Contribution line : budget.contributions) {
                 bySource.merge(line.source(), line, Budget::together);
@@ -45,12 +46,27 @@ public record Budget(List<Contribution> contributions) {
                 first.source(),
                 Math.abs(first.signed() + second.signed()),
                 Math.signum(first.signed() + second.signed()),
-                Math.min(first.degreesOfFreedom(), second.degreesOfFreedom()));
+                Math.min(first.degreesOfFreedom(), second.degreesOfFreedom()),
+                first.spread());
     }
 
     /** The budget of the result multiplied by a number. */
     public Budget times(double factor) {
         return new Budget(contributions.stream().map(line -> line.times(factor)).toList());
+    }
+
+    /** The same with all lines of some kinds multiplied: what another instrument, or more repeats, would leave. */
+    Budget scaled(Set<Source.Kind> kinds, double factor, double moreFreedom) {
+        return new Budget(contributions.stream()
+                .map(line -> kinds.contains(line.source().kind())
+                        ? new Contribution(
+                                line.source(),
+                                line.standardUncertainty() * factor,
+                                line.sensitivity(),
+                                line.degreesOfFreedom() * moreFreedom,
+                                line.spread())
+                        : line)
+                .toList());
     }
 
     /** The lines, the largest component first; equal ones in the order given. */
@@ -108,7 +124,7 @@ public record Budget(List<Contribution> contributions) {
     }
 
     /** The component of one source; zero when it is not in the budget. */
-    public double component(String source) {
+    public double component(Source source) {
         return contributions.stream()
                 .filter(line -> line.source().equals(source))
                 .mapToDouble(Contribution::component)
@@ -123,20 +139,20 @@ public record Budget(List<Contribution> contributions) {
         return sum;
     }
 
-    private double uncertaintyOf(String source) {
+    private double uncertaintyOf(Source source) {
         return contributions.stream()
                 .filter(line -> line.source().equals(source))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no input \"" + source + "\" in the budget"))
+                .orElseThrow(() -> new IllegalArgumentException("no input " + source.of() + " in the budget"))
                 .standardUncertainty();
     }
 
     /**
      * A second derivative of the result.
      *
-     * @param first the source of one input
-     * @param second the source of the other, or the same
+     * @param first one input
+     * @param second the other, or the same
      * @param value the derivative at the inputs' values
      */
-    public record SecondDerivative(String first, String second, double value) {}
+    public record SecondDerivative(Source first, Source second, double value) {}
 }

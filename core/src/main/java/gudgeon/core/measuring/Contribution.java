@@ -7,8 +7,10 @@ package gudgeon.core.measuring;
  * @param standardUncertainty of the input, in the input's unit; not negative
  * @param sensitivity how much the result moves when the input moves by one, with its sign
  * @param degreesOfFreedom how well the uncertainty itself is known; infinite when it is taken as exact
+ * @param spread how the input is spread, for those who draw from it; first order needs only its standard uncertainty
  */
-public record Contribution(String source, double standardUncertainty, double sensitivity, double degreesOfFreedom) {
+public record Contribution(
+        Source source, double standardUncertainty, double sensitivity, double degreesOfFreedom, Spread spread) {
     public Contribution {
         if (!(standardUncertainty >= 0 && Double.isFinite(standardUncertainty))) {
             throw new IllegalArgumentException(
@@ -23,14 +25,16 @@ public record Contribution(String source, double standardUncertainty, double sen
         }
     }
 
-    /** A contribution whose uncertainty is taken as exactly known, and counts as it is. */
-    public static Contribution of(String source, double standardUncertainty) {
-        return new Contribution(source, standardUncertainty, 1, Double.POSITIVE_INFINITY);
+    /** A line of a sample: normal, with the sample's degrees of freedom. */
+    public static Contribution of(
+            Source source, double standardUncertainty, double sensitivity, double degreesOfFreedom) {
+        return new Contribution(source, standardUncertainty, sensitivity, degreesOfFreedom, Spread.NORMAL);
     }
 
-    /** A contribution with the degrees of freedom of a sample. */
-    public static Contribution of(String source, double standardUncertainty, double degreesOfFreedom) {
-        return new Contribution(source, standardUncertainty, 1, degreesOfFreedom);
+    /** A line known by bounds only, taken as exactly known. */
+    public static Contribution within(Source source, Spread spread, double halfWidth, double sensitivity) {
+        return new Contribution(
+                source, spread.standardUncertainty(halfWidth), sensitivity, Double.POSITIVE_INFINITY, spread);
     }
 
     /** What the result moves when the input moves by its standard uncertainty, in the result's unit, with its sign. */
@@ -45,6 +49,6 @@ public record Contribution(String source, double standardUncertainty, double sen
 
     /** The same with the sensitivity multiplied. */
     public Contribution times(double factor) {
-        return new Contribution(source, standardUncertainty, sensitivity * factor, degreesOfFreedom);
+        return new Contribution(source, standardUncertainty, sensitivity * factor, degreesOfFreedom, spread);
     }
 }

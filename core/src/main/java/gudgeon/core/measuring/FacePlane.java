@@ -11,16 +11,25 @@ import java.util.List;
  * @param slopeY rise along y
  * @param level height at x = 0, y = 0: of the least-squares plane, or of the middle between the two planes
  * @param width largest height over the plane less smallest
- * @param highs indexes of points that hold the upper plane; for least squares the one highest point
- * @param lows indexes of points that hold the lower plane
+ * @param highs points that hold the upper plane; for least squares the one highest point
+ * @param lows points that hold the lower plane
  * @param rank 2 where the points determine a plane, 1 where they lie on one line (in plan), 0 where they are one place
  */
 public record FacePlane(
-        double slopeX, double slopeY, double level, double width, List<Integer> highs, List<Integer> lows, int rank) {
+        double slopeX, double slopeY, double level, double width, List<Contact> highs, List<Contact> lows, int rank) {
     public FacePlane {
         highs = List.copyOf(highs);
         lows = List.copyOf(lows);
     }
+
+    /**
+     * A point that holds one of the planes.
+     *
+     * @param point its index
+     * @param weight its share of that side; the shares of a side add up to one, and the width is the weighted mean of the
+     *     upper heights less that of the lower
+     */
+    public record Contact(int point, double weight) {}
 
     /** The height of a point over the plane. */
     public double over(FacePoint point) {
@@ -65,14 +74,7 @@ public record FacePlane(
                 .mapToDouble(point -> point.z_mm() - slopeX * point.x_mm() - slopeY * point.y_mm())
                 .min()
                 .orElseThrow();
-        return finished(
-                points,
-                slopeX,
-                slopeY,
-                low + zone.range() / 2,
-                zone.rank(),
-                java.util.Arrays.stream(zone.highs()).boxed().toList(),
-                java.util.Arrays.stream(zone.lows()).boxed().toList());
+        return finished(points, slopeX, slopeY, low + zone.range() / 2, zone.rank(), zone.highs(), zone.lows());
     }
 
     private static FacePlane finished(
@@ -81,8 +83,8 @@ public record FacePlane(
             double slopeY,
             double level,
             int rank,
-            List<Integer> highs,
-            List<Integer> lows) {
+            List<Contact> highs,
+            List<Contact> lows) {
         FacePlane plane = new FacePlane(slopeX, slopeY, level, 0, highs, lows, rank);
         int high = 0;
         int low = 0;
@@ -96,8 +98,8 @@ public record FacePlane(
                 slopeY,
                 level,
                 width,
-                highs.isEmpty() ? List.of(high) : highs,
-                lows.isEmpty() ? List.of(low) : lows,
+                highs.isEmpty() ? List.of(new Contact(high, 1)) : highs,
+                lows.isEmpty() ? List.of(new Contact(low, 1)) : lows,
                 rank);
     }
 

@@ -1,6 +1,9 @@
 package gudgeon.core.measuring;
 
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The linear combination of some columns that leaves residuals of least range (largest less smallest), exactly: a linear
@@ -62,7 +65,13 @@ final class LeastRange {
      * @param lows points that hold the lower side
      * @param rank columns that the points tell apart
      */
-    record Solution(double[] coefficients, double range, double bound, int[] highs, int[] lows, int rank) {}
+    record Solution(
+            double[] coefficients,
+            double range,
+            double bound,
+            List<FacePlane.Contact> highs,
+            List<FacePlane.Contact> lows,
+            int rank) {}
 
     private void solve() {
         int limit = 200 * (values.length + 10);
@@ -138,14 +147,12 @@ final class LeastRange {
         return new Solution(coefficients, high - low, Math.max(0, bound), active(true), active(false), rank);
     }
 
-    private int[] active(boolean high) {
-        return java.util.stream.IntStream.range(0, basis.length)
-                .filter(i -> weights[i] > 1e-9)
-                .map(i -> basis[i])
-                .filter(i -> high == i < values.length)
-                .map(i -> i % values.length)
-                .sorted()
-                .toArray();
+    private List<FacePlane.Contact> active(boolean high) {
+        return IntStream.range(0, basis.length)
+                .filter(i -> weights[i] > 1e-9 && high == basis[i] < values.length)
+                .mapToObj(i -> new FacePlane.Contact(basis[i] % values.length, weights[i]))
+                .sorted(Comparator.comparingInt(FacePlane.Contact::point))
+                .toList();
     }
 
     private Dense basisMatrix() {

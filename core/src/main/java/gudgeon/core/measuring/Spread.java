@@ -12,7 +12,9 @@ public enum Spread {
     /** A value that swings between the bounds, as a thermostat's: half-width over root two. */
     ARCSINE(Math.sqrt(2)),
     /** Bounds that hold 95 % of a normal distribution: half-width over 1.96. */
-    NORMAL_95(1.959963984540054);
+    NORMAL_95(1.959963984540054),
+    /** No bounds: the half-width given is the standard uncertainty itself. */
+    NORMAL(1);
 
     private final double divisor;
 
@@ -30,5 +32,10 @@ public enum Spread {
             throw new IllegalArgumentException("a half-width must be zero or more, not " + halfWidth);
         }
         return halfWidth / divisor;
+    }
+
+    /** The half-width of the bounds for a standard uncertainty. */
+    double halfWidth(double standardUncertainty) {
+        return standardUncertainty * divisor;
     }
 }
