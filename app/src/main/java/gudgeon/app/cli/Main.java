@@ -35,6 +35,7 @@ public final class Main {
         root.addSubcommand(new BuildCommand(screen));
         root.addSubcommand(new OrderCommand(screen));
         root.addSubcommand(new DrawCommand(screen));
+        root.addSubcommand(MeasureCommand.line(screen));
         root.addSubcommand(JobCommand.line(screen));
         root.addSubcommand(new GeometryCommand(screen));
         benchCommands(root, screen);

@@ -31,6 +31,11 @@ public record Conditions(double part_C, double standard_C, double doubt_K, doubl
         return new Conditions(temperature_C, temperature_C, THERMOMETER_K, SOAKED_K, part);
     }
 
+    /** Whether nobody looked how warm it was. */
+    boolean isUnknown() {
+        return doubt_K == UNKNOWN_K && difference_K == UNKNOWN_DIFFERENCE_K;
+    }
+
     /** Nobody looked: 20 °C, give or take 10 K, and part and standard within 3 K of each other. */
     public static Conditions unknown(Expanding part) {
         return new Conditions(Expansion.REFERENCE_C, Expansion.REFERENCE_C, UNKNOWN_K, UNKNOWN_DIFFERENCE_K, part);

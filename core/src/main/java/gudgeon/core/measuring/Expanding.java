@@ -21,6 +21,11 @@ public record Expanding(String name, double expansion_per_K, double halfWidth_pe
         }
     }
 
+    /** Nobody said what it is made of: steel, iron or aluminium, 11 to 24 millionths. */
+    public static Expanding unknown() {
+        return new Expanding("UNKNOWN", 17.5e-6, 6.5e-6);
+    }
+
     /** The typical expansion of a material, and the range that its name covers. */
     public static Expanding of(Material material) {
         double half = Math.max(

@@ -47,20 +47,23 @@ public record FaceSurvey(List<FacePoint> points, List<FacePoint> levelled, doubl
     }
 
     /**
-     * The flatness: the least distance of two parallel planes, with its uncertainty from that of each height.
+     * The flatness: the least distance of two parallel planes. What the dial may err by over its travel counts once; each point
+     * that holds a plane adds its last figure and its repeats by its share.
      *
-     * @param heightUncertainty_mm standard uncertainty of one height against its neighbours
-     * @param degreesOfFreedom how well that is known
+     * @param dial with what heights were read
+     * @param repeats how well they repeat
      */
-    public Derived flatness(double heightUncertainty_mm, double degreesOfFreedom) {
+    public Derived flatness(Instrument dial, Repeatability repeats) {
         List<Contribution> lines = new ArrayList<>();
         List<String> from = new ArrayList<>();
+        lines.add(Contribution.within(
+                new Source(Source.Kind.INSTRUMENT, dial.id()), Spread.RECTANGULAR, dial.maximumError_mm(), 1));
         for (FacePlane.Contact high : zone.highs()) {
-            lines.add(line(high, 1, heightUncertainty_mm, degreesOfFreedom));
+            lines.addAll(lines(high, 1, dial, repeats));
             from.add(place(high));
         }
         for (FacePlane.Contact low : zone.lows()) {
-            lines.add(line(low, -1, heightUncertainty_mm, degreesOfFreedom));
+            lines.addAll(lines(low, -1, dial, repeats));
             from.add(place(low));
         }
         List<Budget> single =
@@ -93,9 +96,21 @@ public record FaceSurvey(List<FacePoint> points, List<FacePoint> levelled, doubl
         return new Derived(Derived.Trait.SKIM, flatness.estimate().plus(sure + allowance_mm), flatness.from());
     }
 
-    private static Contribution line(FacePlane.Contact contact, int sign, double uncertainty, double freedom) {
-        return Contribution.of(
-                new Source(Source.Kind.REPEATS, place(contact)), uncertainty, sign * contact.weight(), freedom);
+    private static List<Contribution> lines(
+            FacePlane.Contact contact, int sign, Instrument dial, Repeatability repeats) {
+        String place = place(contact);
+        Source.Kind kind = repeats.assumed() ? Source.Kind.REPEATS_ASSUMED : Source.Kind.REPEATS;
+        return List.of(
+                Contribution.within(
+                        new Source(Source.Kind.RESOLUTION, place),
+                        Spread.RECTANGULAR,
+                        dial.resolution_mm() / 2,
+                        sign * contact.weight()),
+                Contribution.of(
+                        new Source(kind, place),
+                        repeats.standardDeviation_mm(),
+                        sign * contact.weight(),
+                        repeats.degreesOfFreedom()));
     }
 
     private static String place(FacePlane.Contact contact) {

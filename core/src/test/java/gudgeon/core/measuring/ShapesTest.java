@@ -40,10 +40,12 @@ class ShapesTest {
         assertThat(survey.width_mm()).as("0.02 from middle line to ends").isCloseTo(0.02, within(1e-9));
         assertThat(survey.saysSomething()).isTrue();
         assertThat(survey.lineOnly()).isFalse();
-        Derived flatness = survey.flatness(0.002, 10);
-        assertThat(flatness.estimate().standardUncertainty()).isBetween(0.002, 0.0029);
+        Derived flatness = survey.flatness(
+                new Instrument("dial", 0.001, 0.002, new TwoLimits(0, 1), Gauges.STEEL, java.util.Optional.empty()),
+                new Repeatability(0.0015, 10, false));
+        assertThat(flatness.estimate().standardUncertainty()).isBetween(0.0015, 0.0025);
         Derived skim = FaceSurvey.skim(flatness, 0.02);
-        assertThat(skim.value()).isBetween(0.043, 0.046);
+        assertThat(skim.value()).isBetween(0.0425, 0.0445);
         assertThat(FaceSurvey.of(List.of(dish.get(0), dish.get(2), dish.get(4))).saysSomething())
                 .isFalse();
         assertThat(FaceSurvey.of(List.of(dish.get(0), dish.get(3), dish.get(6), dish.get(9)))
