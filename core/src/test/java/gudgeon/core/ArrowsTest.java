@@ -39,7 +39,8 @@ class ArrowsTest {
             Map.entry("measuring", List.of("quantity", "engine", "geometry")),
             Map.entry("bolting", List.of("quantity", "engine")),
             Map.entry("fitting", List.of("quantity", "engine", "measuring", "bolting")),
-            Map.entry("finding", List.of("quantity", "engine", "geometry")),
+            Map.entry("inference", List.of()),
+            Map.entry("finding", List.of("quantity", "engine", "geometry", "inference")),
             Map.entry("deciding", List.of("quantity", "engine", "measuring", "planning")));
 
     /** All that core may use from outside: the language, collections, exact numbers, null marks. Not io, nio, time, net. */

@@ -31,6 +31,7 @@ public final class Main {
         CommandLine root = new CommandLine(new GudgeonCommand(screen));
         root.addSubcommand(new CheckCommand(screen));
         root.addSubcommand(new EngineCommand(screen));
+        root.addSubcommand(new FindCommand(screen));
         root.addSubcommand(new StripCommand(screen));
         root.addSubcommand(new BuildCommand(screen));
         root.addSubcommand(new OrderCommand(screen));
