@@ -63,12 +63,12 @@ class LeakPhysicsTest {
                 .isCloseTo(.859, within(1.5e-3));
     }
 
-    /** A leak of 0.05 orifices: compression ratio, gauge psi. */
+    /** A leak of 0.05 mm²: compression ratio, gauge psi. */
     @ParameterizedTest
     @CsvSource({"7,141", "8,170", "9,200", "10,231", "11,262", "12,295", "16,433", "18,505", "20,580", "22,657"})
     void compressionRatio(double ratio, double psi) {
         CrankingPressure cranking = new CrankingPressure(500e-6, ratio, 200, 101325);
-        assertThat((cranking.highest(.05 * CrankingPressure.ORIFICE) - 101325) / PSI).isCloseTo(psi, within(1.0));
+        assertThat((cranking.highest(.05e-6) - 101325) / PSI).isCloseTo(psi, within(1.0));
     }
 
     /** Oil alone in 500 cm³ at 9.5:1, no ring effect: 3 ml +7, 5 ml +11, 10 ml +26, 15 ml +43 per cent. */
@@ -76,7 +76,7 @@ class LeakPhysicsTest {
     @CsvSource({"3,1.07", "5,1.11", "10,1.26", "15,1.43"})
     void oilTakesUpRoom(double ml, double ratio) {
         CrankingPressure cranking = new CrankingPressure(500e-6, 9.5, 200, 101325);
-        assertThat(cranking.withOil(ml * 1e-6, .05 * CrankingPressure.ORIFICE)).isCloseTo(ratio, within(.011));
+        assertThat(cranking.withOil(ml * 1e-6, .05e-6)).isCloseTo(ratio, within(.011));
     }
 
     /** Every reading is somewhere: good and bad parts together, and the two ends, sum to one. */
