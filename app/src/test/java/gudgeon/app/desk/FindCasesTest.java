@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -24,7 +25,7 @@ import org.junit.jupiter.api.Test;
 class FindCasesTest {
     private static FindingCase read(String name) throws IOException {
         try (InputStream bytes = FindCasesTest.class.getResourceAsStream("/gudgeon/finding/cases/" + name + ".json")) {
-            return FindingCaseReader.read(name, bytes.readAllBytes()).found().orElseThrow();
+            return FindingCaseReader.read(name, Objects.requireNonNull(bytes).readAllBytes()).found().orElseThrow();
         }
     }
 

@@ -117,7 +117,7 @@ class CarStartTest {
                 "Distributor", .0134992, "Alternator", .0026985, "SparkPlugs", .0026977, "Leak2", .0013487,
                 "Leak", .001079);
         printed.forEach((name, chance) ->
-                assertThat(alone.get(name) / one).as(name).isCloseTo(chance, within(5.1e-8)));
+                assertThat(alone.getOrDefault(name, 0.0) / one).as(name).isCloseTo(chance, within(5.1e-8)));
     }
 
     @Test
@@ -125,7 +125,7 @@ class CarStartTest {
         Map<String, Double> alone = alone(1);
         List<String> names = new ArrayList<>(WRONG.keySet());
         double one = alone.values().stream().mapToDouble(Double::doubleValue).sum();
-        double[] chances = names.stream().mapToDouble(name -> alone.get(name) / one).toArray();
+        double[] chances = names.stream().mapToDouble(name -> alone.getOrDefault(name, 0.0) / one).toArray();
         double[] look = {5, 20, 2, 15, 5, 10, 30, 15, 15};
         double[] mend = {60, 150, 30, 180, 25, 25, 120, 90, 25};
         List<RepairOrder.Action> actions = IntStream.range(0, 9)
