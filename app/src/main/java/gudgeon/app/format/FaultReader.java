@@ -45,7 +45,7 @@ final class FaultReader {
         faults.forEach((id, fault) -> fault.chance().with().keySet().stream()
                 .filter(other -> !faults.containsKey(other))
                 .forEach(other -> problems.fault(
-                        places.get(id),
+                        places.getOrDefault(id, root),
                         id + " is likelier with " + other + ", which is no fault",
                         Wording.maybe(other, faults.keySet(), "name one of this file"))));
         return faults;
