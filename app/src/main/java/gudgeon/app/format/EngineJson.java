@@ -48,6 +48,7 @@ public final class EngineJson {
         ObjectNode facts = document.putObject("facts");
         engine.identity().facts().forEach(facts::put);
         document.put("cylinders", engine.identity().cylinders());
+        document.set("geometry", ShapeJson.geometry(engine.identity().geometry()));
         document.put("base", engine.workplace().base());
         document.put("start_zone", engine.workplace().startZone());
         document.put("tool_change_seconds", engine.workplace().toolChangeSeconds());
@@ -65,6 +66,7 @@ public final class EngineJson {
         engine.rules().precedences().forEach(pair -> before.add(precedence(pair)));
         ArrayNode features = document.putArray("features");
         engine.features().forEach(feature -> features.add(feature(feature)));
+        document.set("levels", ShapeJson.levels(engine.rules().levels()));
         ArrayNode ways = document.putArray("ways_of_lifting");
         engine.workplace().waysOfLifting().forEach(way -> ways.add(way(way)));
         return document;
@@ -289,7 +291,7 @@ public final class EngineJson {
         return object;
     }
 
-    private static <Q> void putMeasure(ObjectNode object, String key, Optional<Q> quantity, ToDoubleFunction<Q> value) {
+    static <Q> void putMeasure(ObjectNode object, String key, Optional<Q> quantity, ToDoubleFunction<Q> value) {
         JsonPieces.putNumber(
                 object,
                 key,

@@ -4,6 +4,7 @@ import gudgeon.core.engine.Check;
 import gudgeon.core.engine.Engine;
 import gudgeon.core.engine.Feature;
 import gudgeon.core.engine.Joint;
+import gudgeon.core.engine.Level;
 import gudgeon.core.engine.Part;
 import gudgeon.core.engine.Precedence;
 import gudgeon.core.engine.Ready;
@@ -43,6 +44,7 @@ final class EngineReader {
                 .orElseGet(() -> nameless(root));
         claimAll(top, head);
         Optional<Node> order = top.take("order");
+        Optional<Node> levels = top.take("levels");
         top.close();
         Scope scope = new Scope(problems, names, startZone(head));
         List<Zone> zones = zones(headReader, scope);
@@ -51,14 +53,17 @@ final class EngineReader {
                 .orElse("");
         Body body = new Body(scope);
         order.ifPresent(body::order);
+        LevelReader levelReader = new LevelReader(scope, base);
+        List<Level> depths = levels.map(levelReader::read).orElse(List.of());
         if (problems.anyFault()) {
             return Optional.empty();
         }
         Engine.Identity identity =
-                new Engine.Identity(head.id(), head.name(), 1, sha256, head.cylinders(), head.facts());
+                new Engine.Identity(
+                head.id(), head.name(), 1, sha256, head.cylinders(), head.facts(), head.geometry());
         Engine.Workplace workplace =
                 new Engine.Workplace(base, scope.startZone(), head.toolChangeSeconds(), zones, head.ways());
-        return Optional.of(body.engine(identity, workplace));
+        return Optional.of(body.engine(identity, workplace, depths));
     }
 
     /** Stands in for a missing head, whose absence is told, so that the rest is read too. */
@@ -202,7 +207,7 @@ final class EngineReader {
                     .orElse(List.of());
         }
 
-        Engine engine(Engine.Identity identity, Engine.Workplace workplace) {
+        Engine engine(Engine.Identity identity, Engine.Workplace workplace, List<Level> levels) {
             List<Precedence> all = new ArrayList<>(precedences);
             all.addAll(WarmFirst.derive(joints, ready));
             return new Engine(
@@ -213,7 +218,7 @@ final class EngineReader {
                     circuits.circuits(),
                     ready,
                     features,
-                    new Engine.BuildRules(all, checks));
+                    new Engine.BuildRules(all, checks, levels));
         }
     }
 }

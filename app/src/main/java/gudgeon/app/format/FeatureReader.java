@@ -159,26 +159,8 @@ final class FeatureReader {
                                     + min.get().typed(),
                             "min below max");
         }
-        Optional<Node> basis = fields.need("basis");
-        boolean typical = basis.isPresent()
-                && basis.get() instanceof ScalarNode scalar
-                && scalar.getValue().equals("typical");
-        String source = typical ? "typical" : basis.map(this::manual).orElse("");
+        Basis basis = Basis.read(fields, scope.problems());
         fields.close();
-        return new Feature.Limit(name, min, max, source, typical);
-    }
-
-    private String manual(Node node) {
-        if (!(node instanceof MappingNode)) {
-            scope.problems()
-                    .fault(node, "this is not a basis", "write basis: typical, or basis: { manual: where it stands }");
-            return "";
-        }
-        Fields fields = scope.fields(node, "basis");
-        String where = fields.need("manual")
-                .flatMap(value -> Fields.textOf(value, scope.problems()))
-                .orElse("");
-        fields.close();
-        return where;
+        return new Feature.Limit(name, min, max, basis.source(), basis.typical());
     }
 }

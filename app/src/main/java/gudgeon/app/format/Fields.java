@@ -169,7 +169,7 @@ final class Fields {
         return OptionalDouble.of(Double.parseDouble(text));
     }
 
-    private static String plain(double value) {
+    static String plain(double value) {
         return new java.math.BigDecimal(Double.toString(value))
                 .stripTrailingZeros()
                 .toPlainString();

@@ -1,5 +1,6 @@
 package gudgeon.app.format;
 
+import gudgeon.core.engine.Geometry;
 import gudgeon.core.engine.LiftingWay;
 import gudgeon.core.engine.Zone;
 import gudgeon.core.quantity.Length;
@@ -31,6 +32,7 @@ final class HeadReader {
     /**
      * What the engine is called and how it is laid out, before any name is resolved.
      *
+     * @param geometry its shape, as far as the file tells it
      * @param start the node that names the start zone, if any
      * @param base the node that names the base, if any
      */
@@ -39,6 +41,7 @@ final class HeadReader {
             String name,
             int cylinders,
             Map<String, String> facts,
+            Geometry geometry,
             Optional<Node> start,
             Optional<Node> base,
             long toolChangeSeconds,
@@ -57,12 +60,14 @@ final class HeadReader {
                 .flatMap(node -> Fields.textOf(node, problems))
                 .orElse(id);
         int cylinders = fields.whole("cylinders", 0, 1, 64);
-        Map<String, String> facts = facts(fields, cylinders);
+        Map<String, String> facts = new LinkedHashMap<>();
+        Geometry geometry = facts(fields, cylinders, facts);
         Head head = new Head(
                 id,
                 name,
                 cylinders,
                 facts,
+                geometry,
                 fields.take("start"),
                 fields.need("base"),
                 fields.seconds("tool_change", TOOL_CHANGE).orElse(TOOL_CHANGE_SECONDS),
@@ -71,16 +76,18 @@ final class HeadReader {
         return head;
     }
 
-    private Map<String, String> facts(Fields fields, int cylinders) {
-        Map<String, String> facts = new LinkedHashMap<>();
+    private Geometry facts(Fields fields, int cylinders, Map<String, String> facts) {
         String cycle = fields.text("cycle", "");
         if (!cycle.isEmpty()) {
             facts.put("cycle", cycle);
         }
         firing(fields, cylinders, facts);
-        for (String key : List.of("bore", "stroke")) {
-            fields.length(key, BORE).map(Length::typed).ifPresent(typed -> facts.put(key, typed));
-        }
+        Optional<Length> bore = fields.length("bore", BORE);
+        Optional<Length> stroke = fields.length("stroke", BORE);
+        bore.ifPresent(length -> facts.put("bore", length.typed()));
+        stroke.ifPresent(length -> facts.put("stroke", length.typed()));
+        Geometry geometry = new GeometryReader(problems).read(fields, bore, stroke);
+        GeometryReader.tell(geometry, facts);
         fields.take("views").ifPresent(node -> {
             if (node instanceof MappingNode mapping) {
                 mapping.getValue().forEach(tuple -> view(tuple, facts));
@@ -88,7 +95,7 @@ final class HeadReader {
                 problems.fault(node, "the views are not a set of keys", "write { what: how it is seen }");
             }
         });
-        return facts;
+        return geometry;
     }
 
     private void firing(Fields fields, int cylinders, Map<String, String> facts) {

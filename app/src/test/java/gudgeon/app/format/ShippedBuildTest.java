@@ -24,7 +24,11 @@ class ShippedBuildTest {
         "wren-160, piston, alone",
         "wren-160, crankshaft, alone",
         "dunlin-22d, head, helper",
-        "dunlin-22d, crankshaft, hoist"
+        "dunlin-22d, crankshaft, hoist",
+        "tern-16, head, helper",
+        "tern-16, head, alone",
+        "tern-16, piston-1, helper",
+        "tern-16, crankshaft, hoist"
     })
     void keepsEveryRule(String id, String part, String strongest) {
         Engine engine = engine(id);

@@ -49,7 +49,7 @@ class ShippedEnginesTest {
 
     @Test
     void theyAreFoundFromTheWorkingFolder() {
-        assertThat(ShippedEngines.ids()).contains("wren-160");
+        assertThat(ShippedEngines.ids()).contains("dunlin-22d", "tern-16", "wren-160");
         assertThat(ShippedEngines.resolve("wren-160")).exists().hasFileName("wren-160.yaml");
         assertThat(ShippedEngines.find("../wren-160")).isEmpty();
         assertThat(ShippedEngines.resolve("no-such")).isEqualTo(Path.of("no-such"));
@@ -116,11 +116,33 @@ class ShippedEnginesTest {
                         new String[] {"crack_loose: { time", "crack_loose: { zzz: 1, time"},
                         new String[] {"loosen: { passes", "loosen: { zzz: 1, passes"},
                         new String[] {"  - { first", "  - { zzz: 1, first"},
+                        new String[] {"  geometry:", "  geometry:\n    zzz: 1"},
+                        new String[] {"valves: { intake", "valves: { zzz: 1, intake"},
+                        new String[] {"teeth: { crank", "teeth: { zzz: 1, crank"},
+                        new String[] {"levels:", "levels:\n  zzz: [head]"},
                         new String[] {"    name: Cylinder bore", "    name: Cylinder bore\n    zzz: 1"},
                         new String[] {"wear: { max", "wear: { zzz: 1, max"},
                         new String[] {"    when: [gudgeon-pin-circlips]", "    when: [gudgeon-pin-circlips]\n    zzz: 1"
                         })
                 .map(pair -> org.junit.jupiter.params.provider.Arguments.of((Object[]) pair));
+    }
+
+    /** Numbers as they stand in the file. */
+    @Test
+    void shapeAndLevelsAreWrittenAsJson() {
+        Reading.Sound sound = (Reading.Sound) EngineFile.read(ShippedEngines.resolve("tern-16"));
+        JsonNode json = JsonMapper.builder().build().readTree(EngineJson.write(sound.engine()));
+        JsonNode shape = json.get("geometry");
+        assertThat(shape.get("bore_mm").asDouble()).isEqualTo(78.6);
+        assertThat(shape.get("rod_mm").asDouble()).isEqualTo(134);
+        assertThat(shape.get("compression_ratio").asDouble()).isEqualTo(10.2);
+        assertThat(shape.get("intake_closes_deg").asDouble()).isEqualTo(48);
+        assertThat(shape.get("teeth").toString()).isEqualTo("{\"crank\":22,\"cam\":44,\"belt\":137}");
+        assertThat(shape.get("basis").asString()).isEqualTo("typical");
+        assertThat(json.get("levels").toString())
+                .isEqualTo("[{\"depth\":\"covers\",\"parts\":[\"cam-cover\",\"upper-timing-cover\"]},"
+                        + "{\"depth\":\"head-off\",\"parts\":[\"head\"]},"
+                        + "{\"depth\":\"bottom-end\",\"parts\":[\"piston-1\",\"piston-2\",\"piston-3\",\"piston-4\",\"crankshaft\"]}]");
     }
 
     /** The top keys that the contract for machine-readable answers promises, and one joint worked out by hand. */

@@ -44,10 +44,23 @@ public record Engine(
     /**
      * @param sha256 hash of the file's bytes in lower-case hexadecimal; empty when it was not read from a file
      * @param facts further facts as written: cycle, bore, stroke, firing order, views
+     * @param geometry its shape, for arithmetic
      */
-    public record Identity(String id, String name, int format, String sha256, int cylinders, Map<String, String> facts) {
+    public record Identity(
+            String id,
+            String name,
+            int format,
+            String sha256,
+            int cylinders,
+            Map<String, String> facts,
+            Geometry geometry) {
         public Identity {
             facts = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(facts));
+        }
+
+        /** An engine of whose shape nothing is known. */
+        public Identity(String id, String name, int format, String sha256, int cylinders, Map<String, String> facts) {
+            this(id, name, format, sha256, cylinders, facts, Geometry.UNKNOWN);
         }
     }
 
@@ -64,11 +77,21 @@ public record Engine(
         }
     }
 
-    /** Order constraints of the strip and checks of the way back. */
-    public record BuildRules(List<Precedence> precedences, List<Check> checks) {
+    /**
+     * Order constraints of the strip, checks of the way back, and how far the engine can be opened.
+     *
+     * @param levels from the outside inward, each depth at most once
+     */
+    public record BuildRules(List<Precedence> precedences, List<Check> checks, List<Level> levels) {
         public BuildRules {
             precedences = List.copyOf(precedences);
             checks = List.copyOf(checks);
+            levels = List.copyOf(levels);
+        }
+
+        /** Without levels. */
+        public BuildRules(List<Precedence> precedences, List<Check> checks) {
+            this(precedences, checks, List.of());
         }
     }
 
