@@ -85,7 +85,7 @@ class TernTest {
             parts.addAll(level.parts());
             costs.add(planned("hoist", A_FEW, StripRequest.Target.off(parts.toArray(String[]::new)))
                     .opening()
-                    .seconds());
+                    .costSeconds());
         }
         assertThat(costs).isSorted().doesNotHaveDuplicates();
     }
@@ -147,7 +147,7 @@ class TernTest {
         assertThat(collets).allMatch(id -> order.indexOf(id) > order.indexOf("head-bolts"));
         assertThat(plan.operations())
                 .filteredOn(step -> collets.contains(step.id()))
-                .allMatch(step -> step.zone().equals("bench"));
+                .allMatch(step -> step.place().zone().equals("bench"));
     }
 
     @Test
@@ -180,12 +180,16 @@ class TernTest {
         assertThat(out.getFirst().pieces()).contains("head", "gearbox", "sump").doesNotContain("radiator", "compressor");
     }
 
-    /** Every part alone, with all ways of lifting: planned, or blocked with a reason. */
+    /** Every part alone, of copies the first and the last, with all ways of lifting: planned, or blocked with a reason. */
     @Test
     void everyPartHasAPlanOrAReason() {
         List<String> blocked = new ArrayList<>();
+        List<String> between = engine.parts().stream()
+                .map(Part::id)
+                .filter(id -> id.matches(".*-[2-7]") && engine.findPart(next(id)).isPresent())
+                .toList();
         for (Part part : engine.parts()) {
-            if (part.id().equals(engine.workplace().base())) {
+            if (part.id().equals(engine.workplace().base()) || between.contains(part.id())) {
                 continue;
             }
             switch (answer("hoist", 1, StripRequest.Target.off(part.id()))) {
@@ -197,6 +201,12 @@ class TernTest {
             }
         }
         assertThat(blocked).containsExactlyInAnyOrder("condenser", "compressor", "suction-line", "discharge-line");
+    }
+
+    /** The copy after this one: valve-3 after valve-2. */
+    private static String next(String id) {
+        int last = id.length() - 1;
+        return id.substring(0, last) + (char) (id.charAt(last) + 1);
     }
 
     private long kinds(FastenerKind kind) {
