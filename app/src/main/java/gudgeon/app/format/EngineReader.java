@@ -59,8 +59,7 @@ final class EngineReader {
             return Optional.empty();
         }
         Engine.Identity identity =
-                new Engine.Identity(
-                head.id(), head.name(), 1, sha256, head.cylinders(), head.facts(), head.geometry());
+                new Engine.Identity(head.id(), head.name(), 1, sha256, head.cylinders(), head.facts(), head.geometry());
         Engine.Workplace workplace =
                 new Engine.Workplace(base, scope.startZone(), head.toolChangeSeconds(), zones, head.ways());
         return Optional.of(body.engine(identity, workplace, depths));

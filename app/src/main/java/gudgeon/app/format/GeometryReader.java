@@ -75,13 +75,13 @@ final class GeometryReader {
     }
 
     private static Optional<Angle> angle(Fields fields, String key) {
-        return fields.measure(key, QuantityKind.ANGLE, TIMING).map(measure -> new Angle(measure.value(), measure.typed()));
+        return fields.measure(key, QuantityKind.ANGLE, TIMING)
+                .map(measure -> new Angle(measure.value(), measure.typed()));
     }
 
     private Geometry.Teeth teeth(Node node) {
         Fields fields = Fields.of(node, "teeth", problems);
-        Geometry.Teeth teeth =
-                new Geometry.Teeth(count(fields, "crank"), count(fields, "cam"), count(fields, "belt"));
+        Geometry.Teeth teeth = new Geometry.Teeth(count(fields, "crank"), count(fields, "cam"), count(fields, "belt"));
         fields.close();
         if (teeth.crank().isPresent()
                 && teeth.cam().isPresent()

@@ -36,9 +36,7 @@ final class ShapeJson {
     static ArrayNode levels(List<Level> levels) {
         ArrayNode array = JsonPieces.array();
         for (Level level : levels) {
-            array.addObject()
-                    .put("depth", level.depth().word())
-                    .set("parts", JsonPieces.strings(level.parts()));
+            array.addObject().put("depth", level.depth().word()).set("parts", JsonPieces.strings(level.parts()));
         }
         return array;
     }

@@ -140,9 +140,10 @@ class ShippedEnginesTest {
         assertThat(shape.get("teeth").toString()).isEqualTo("{\"crank\":22,\"cam\":44,\"belt\":137}");
         assertThat(shape.get("basis").asString()).isEqualTo("typical");
         assertThat(json.get("levels").toString())
-                .isEqualTo("[{\"depth\":\"covers\",\"parts\":[\"cam-cover\",\"upper-timing-cover\"]},"
-                        + "{\"depth\":\"head-off\",\"parts\":[\"head\"]},"
-                        + "{\"depth\":\"bottom-end\",\"parts\":[\"piston-1\",\"piston-2\",\"piston-3\",\"piston-4\",\"crankshaft\"]}]");
+                .isEqualTo(
+                        "[{\"depth\":\"covers\",\"parts\":[\"cam-cover\",\"upper-timing-cover\"]},"
+                                + "{\"depth\":\"head-off\",\"parts\":[\"head\"]},"
+                                + "{\"depth\":\"bottom-end\",\"parts\":[\"piston-1\",\"piston-2\",\"piston-3\",\"piston-4\",\"crankshaft\"]}]");
     }
 
     /** The top keys that the contract for machine-readable answers promises, and one joint worked out by hand. */

@@ -70,7 +70,8 @@ class TernTest {
         assertThat(shape.typical()).isTrue();
         assertThat(shape.compressionRatio().orElseThrow()).isBetween(9.0, 11.5);
         assertThat(shape.valves().intakeCloses().orElseThrow().degrees()).isBetween(40.0, 60.0);
-        assertThat(shape.teeth()).hasToString("Teeth[crank=OptionalInt[22], cam=OptionalInt[44], belt=OptionalInt[137]]");
+        assertThat(shape.teeth())
+                .hasToString("Teeth[crank=OptionalInt[22], cam=OptionalInt[44], belt=OptionalInt[137]]");
         assertThat(engine.identity().facts()).containsEntry("firing", "1-3-4-2");
     }
 
@@ -99,14 +100,16 @@ class TernTest {
         assertThat(last.pieces()).contains("head", "exhaust-manifold", "intake-camshaft", "exhaust-camshaft");
         assertThat(plan.opening().chosen())
                 .contains("downpipe-manifold", "timing-belt-on", "fuel-hose-rail", "drain-block-plug")
-                .doesNotContain("exhaust-manifold-nuts", "intake-cam-cap-bolts", "compressor-bolts", "spark-plug-thread-1");
+                .doesNotContain(
+                        "exhaust-manifold-nuts", "intake-cam-cap-bolts", "compressor-bolts", "spark-plug-thread-1");
         List<String> order = ids(plan);
         assertThat(order)
                 .containsSubsequence("fuel-pressure-off", "battery-off", "fuel-hose-rail", "head-bolts")
                 .containsSubsequence("release-tank-cap", "drain-radiator-tap", "degas-housing", "head-bolts")
                 .containsSubsequence("drain-block-plug", "head-bolts")
                 .containsSubsequence("read-codes", "battery-off", "injector-plug-1", "intake-manifold-bolts")
-                .containsSubsequence("crack-crank-pulley-bolt", "timing-pins", "crank-pulley-bolt", "timing-belt-on", "head-bolts")
+                .containsSubsequence(
+                        "crack-crank-pulley-bolt", "timing-pins", "crank-pulley-bolt", "timing-belt-on", "head-bolts")
                 .containsSubsequence("carry-engine", "right-mount-body", "timing-belt-on");
     }
 
@@ -127,7 +130,8 @@ class TernTest {
     void bareHeadIsAboutThirteenKilograms() {
         double bare = engine.parts().stream()
                 .map(Part::id)
-                .filter(id -> id.equals("head") || id.matches("(intake|exhaust)-(valve|bucket|shim)-\\d|spark-plug-\\d"))
+                .filter(id ->
+                        id.equals("head") || id.matches("(intake|exhaust)-(valve|bucket|shim)-\\d|spark-plug-\\d"))
                 .mapToDouble(id -> engine.part(id).massKilograms())
                 .sum();
         assertThat(bare).isCloseTo(13.3, offset(0.05));
@@ -152,7 +156,8 @@ class TernTest {
 
     @Test
     void pistonsComeOutThroughTheTopWithTheEngineInTheCar() {
-        StripPlan plan = planned("helper", A_FEW, StripRequest.Target.off("piston-1", "piston-2", "piston-3", "piston-4"));
+        StripPlan plan =
+                planned("helper", A_FEW, StripRequest.Target.off("piston-1", "piston-2", "piston-3", "piston-4"));
         assertThat(plan.opening().proven()).isTrue();
         assertThat(ids(plan))
                 .containsSubsequence("drain-sump-plug", "sump-bolts", "rod-bolts-1", "piston-bore-1")
@@ -171,13 +176,16 @@ class TernTest {
                 .contains("hang-compressor", "main-bolts")
                 .doesNotContain("head-bolts", "suction-line-body", "discharge-line-body", "condenser-lines");
         assertThat(ids(plan))
-                .containsSubsequence("carry-engine", "sling-engine", "bell-housing-bolts", "flywheel-bolts", "engine-on-stand")
+                .containsSubsequence(
+                        "carry-engine", "sling-engine", "bell-housing-bolts", "flywheel-bolts", "engine-on-stand")
                 .containsSubsequence("engine-on-stand", "sump-bolts", "rod-bolts-1", "main-bolts");
         List<StripPlan.Operation> out = plan.operations().stream()
                 .filter(step -> step.lift() != null && step.pieces().contains("block"))
                 .toList();
         assertThat(out).hasSize(1);
-        assertThat(out.getFirst().pieces()).contains("head", "gearbox", "sump").doesNotContain("radiator", "compressor");
+        assertThat(out.getFirst().pieces())
+                .contains("head", "gearbox", "sump")
+                .doesNotContain("radiator", "compressor");
     }
 
     /** Every part alone, of copies the first and the last, with all ways of lifting: planned, or blocked with a reason. */
@@ -186,14 +194,16 @@ class TernTest {
         List<String> blocked = new ArrayList<>();
         List<String> between = engine.parts().stream()
                 .map(Part::id)
-                .filter(id -> id.matches(".*-[2-7]") && engine.findPart(next(id)).isPresent())
+                .filter(id ->
+                        id.matches(".*-[2-7]") && engine.findPart(next(id)).isPresent())
                 .toList();
         for (Part part : engine.parts()) {
             if (part.id().equals(engine.workplace().base()) || between.contains(part.id())) {
                 continue;
             }
             switch (answer("hoist", 1, StripRequest.Target.off(part.id()))) {
-                case StripPlan plan -> assertThat(plan.opening().proven()).as(part.id()).isTrue();
+                case StripPlan plan ->
+                    assertThat(plan.opening().proven()).as(part.id()).isTrue();
                 case Blocked why -> {
                     assertThat(why.reasons()).as(part.id()).isNotEmpty();
                     blocked.add(part.id());

@@ -37,7 +37,8 @@ public record Engine(
 
     private static void claim(Map<String, Object> seen, String id, Object owner) {
         if (seen.put(id, owner) != null) {
-            throw new IllegalArgumentException("the id " + id + " stands twice among parts, joints and ready operations");
+            throw new IllegalArgumentException(
+                    "the id " + id + " stands twice among parts, joints and ready operations");
         }
     }
 
