@@ -16,7 +16,7 @@ public record ToothTiming(int crank_teeth, int cam_teeth, OptionalLong belt_teet
     public ToothTiming {
         Guard.positive("The crank wheel's teeth", crank_teeth, "");
         Guard.positive("The camshaft wheel's teeth", cam_teeth, "");
-        belt_teeth.ifPresent(teeth -> Guard.positive("The belt's teeth", teeth, ""));
+        belt_teeth.ifPresent(teeth -> Guard.positive("The belt's teeth", (double) teeth, ""));
     }
 
     /** Crank turns for one turn of the camshaft: 2 for a four-stroke. */
