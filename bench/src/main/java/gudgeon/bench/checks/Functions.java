@@ -20,6 +20,7 @@ final class Functions {
         BearingFunctions.into(all);
         DecidingFunctions.into(all);
         WorldFunctions.into(all);
+        LeakFunctions.into(all);
         return all;
     }
 
