@@ -183,8 +183,11 @@ class FlowIT {
                 hand.type("What did you see?", "Wasps had been in the cowl").button("Into the book");
                 photographed(hand, job);
                 noted = true;
+                step(hand, false);
+            } else {
+                hand.send("#done"); // as the first ten, without the page between
+                assertThat(hand.said()).startsWith("Saved");
             }
-            step(hand, false);
         }
         assertThat(hand.text()).contains("reached");
         Job book = bench.book(job);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
+import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.CDPSession;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
@@ -34,10 +35,6 @@ final class Hand {
 
     Page page() {
         return page;
-    }
-
-    boolean scripts() {
-        return scripts;
     }
 
     Hand open(String path) {
@@ -135,10 +132,10 @@ final class Hand {
             data.set(name, typed.count() > 0 ? typed.inputValue() : field.inputValue());
         }
         String to = page.locator(form).getAttribute("action");
-        String answer = page.request()
-                .post(bench.address(to), RequestOptions.create().setForm(data))
-                .url();
-        open(answer.replaceFirst("^http://[^/]+", ""));
+        APIResponse answer = page.request()
+                .post(bench.address(to), RequestOptions.create().setForm(data).setMaxRedirects(0));
+        assertThat(answer.status()).as(answer.statusText()).isEqualTo(303);
+        open(answer.headers().get("location"));
     }
 
     /** A finger that stays down. */
