@@ -37,6 +37,8 @@ public final class Main {
         root.addSubcommand(new OrderCommand(screen));
         root.addSubcommand(new DrawCommand(screen));
         root.addSubcommand(MeasureCommand.line(screen));
+        root.addSubcommand(new BoltCommand(screen));
+        root.addSubcommand(new FitCommand(screen));
         root.addSubcommand(JobCommand.line(screen));
         root.addSubcommand(new GeometryCommand(screen));
         benchCommands(root, screen);

@@ -17,6 +17,9 @@ final class Quantities {
     private static final Pattern NUMBER_AND_UNIT =
             Pattern.compile("([+-]?(?:\\d{1,12}(?:\\.\\d{0,12})?|\\.\\d{1,12}))\\s*(.*)");
     private static final Pattern COMMA = Pattern.compile("[+-]?\\d+,\\d+.*");
+    /** Blanks of all widths, and those that do not break, as they come with pasted text. */
+    private static final String BLANK = "[\\s\\u00a0\\u2007\\u2009\\u200a\\u202f]+";
+
     private static final int LONGEST = 40;
 
     private Quantities() {}
@@ -75,7 +78,8 @@ final class Quantities {
     }
 
     /** Reads a text as a quantity of a kind. */
-    static Parsed parse(String typed, QuantityKind kind) {
+    static Parsed parse(String text, QuantityKind kind) {
+        String typed = text.replaceAll(BLANK, " ").strip();
         String shown = Wording.shown(typed);
         if (COMMA.matcher(typed).matches() && typed.length() <= LONGEST) {
             return new Parsed.Wrong("a decimal comma in " + shown, "write " + typed.replaceFirst(",", "."));
@@ -97,6 +101,9 @@ final class Quantities {
             return new Parsed.Wrong("the unit " + Wording.shown(unit) + " is not known", advice(kind));
         }
         QuantityKind found = QuantityKind.valueOf(meaning.get().kind());
+        if (kind == QuantityKind.TORQUE && found == QuantityKind.MASS) {
+            return new Parsed.Wrong("the unit in " + shown + " is a weight, not a torque", "lbf·ft, lbf·in or kgf·m?");
+        }
         if (found != kind) {
             return new Parsed.Wrong(
                     shown + " is " + found.words() + " where " + kind.words() + " belongs", advice(kind));

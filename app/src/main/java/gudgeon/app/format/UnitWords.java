@@ -36,6 +36,9 @@ final class UnitWords {
             .multiply(13_595.1)
             .multiply(GRAVITY);
 
+    /** The gallon of the UK, 4.54609 l exactly (weights and measures act, 1985); that of the US is 231 cubic inches. */
+    private static final Unit<?> UK_GALLON = Units.LITRE.multiply(4.54609);
+
     private static final Map<String, Meaning> KNOWN = known();
     private static final Map<String, String> ASKED = asked();
 
@@ -54,9 +57,9 @@ final class UnitWords {
         return Optional.ofNullable(ASKED.get(key(spelling)));
     }
 
-    private static String key(String spelling) {
+    static String key(String spelling) {
         return spelling.toLowerCase(Locale.ROOT)
-                .replaceAll("[\\s·⋅*.-]", "")
+                .replaceAll("[\\s·⋅•‧∙×*.‐‑–-]", "")
                 .replace('μ', 'µ')
                 .replace('″', '"')
                 .replace('³', '3');
@@ -81,6 +84,8 @@ final class UnitWords {
         put(map, "VOLUME", MetricPrefix.MILLI(Units.LITRE), "ml");
         put(map, "VOLUME", MetricPrefix.CENTI(Units.METRE).pow(3), "cm3", "cc");
         put(map, "VOLUME", INCH.pow(3), "in3", "cuin");
+        put(map, "VOLUME", UK_GALLON.divide(8), "ukpint", "ukpt", "imperialpint");
+        put(map, "VOLUME", INCH.pow(3).multiply(231).divide(8), "uspint", "uspt");
         put(map, "TIME", Units.SECOND, "s", "sec");
         put(map, "TIME", Units.MINUTE, "min");
         put(map, "TIME", Units.HOUR, "h", "hr");
