@@ -33,7 +33,8 @@ import picocli.CommandLine.Spec;
         footer = {"", "Example: gudgeon bolt preload \"24 N·m\" M8x1.25 --class 8.8 --thread oiled"})
 final class BoltCommand implements Callable<Integer> {
     private static final String JSON = "Answer as JSON (docs/json.md), and print nothing else.";
-    private static final String THREAD = "State of the thread: dry, oiled, paste, locked; or its friction, like 0.10-0.14.";
+    private static final String THREAD =
+            "State of the thread: dry, oiled, paste, locked; or its friction, like 0.10-0.14.";
     private static final String GRADE = "Property class on the head: 8.8, 10.9 ...";
 
     private final Screen screen;
@@ -68,7 +69,11 @@ final class BoltCommand implements Callable<Integer> {
     int thread(
             @Parameters(paramLabel = "THREAD", description = "M8x1.25, M8 (coarse), 1/2-13.") String thread,
             @Option(names = "--class", defaultValue = "", paramLabel = "CLASS", description = GRADE) String grade,
-            @Option(names = "--tolerance", defaultValue = "", paramLabel = "CLASS", description = "Of a bolt: 6g, 4h, 5g6g ...")
+            @Option(
+                            names = "--tolerance",
+                            defaultValue = "",
+                            paramLabel = "CLASS",
+                            description = "Of a bolt: 6g, 4h, 5g6g ...")
                     String tolerance,
             @Option(names = "--json", description = JSON) boolean json) {
         return new SumAnswer(screen, json)
@@ -87,9 +92,17 @@ final class BoltCommand implements Callable<Integer> {
             @Parameters(paramLabel = "THREAD", description = "M8x1.25, M8 (coarse), 1/2-13.") String thread,
             @Option(names = "--class", required = true, paramLabel = "CLASS", description = GRADE) String grade,
             @Option(names = "--thread", defaultValue = "", paramLabel = "STATE", description = THREAD) String state,
-            @Option(names = "--share", defaultValue = "90 %", paramLabel = "PERCENT", description = "Of the lowest yield stress. Default: 90 %%.")
+            @Option(
+                            names = "--share",
+                            defaultValue = "90 %",
+                            paramLabel = "PERCENT",
+                            description = "Of the lowest yield stress. Default: 90 %%.")
                     String share,
-            @Option(names = "--head", defaultValue = "", paramLabel = "FACE,HOLE", description = "Diameters of the bearing face and of the hole.")
+            @Option(
+                            names = "--head",
+                            defaultValue = "",
+                            paramLabel = "FACE,HOLE",
+                            description = "Diameters of the bearing face and of the hole.")
                     String head,
             @Option(names = "--json", description = JSON) boolean json) {
         return new SumAnswer(screen, json)
@@ -101,8 +114,8 @@ final class BoltCommand implements Callable<Integer> {
 
     private static List<AnswerRow> torqueRows(BoltTorque.ForShare answer) {
         List<AnswerRow> rows = new ArrayList<>();
-        answer.points().forEach(point ->
-                rows.add(BoltWords.torque(point.friction(), point.preload_N(), point.torques())));
+        answer.points()
+                .forEach(point -> rows.add(BoltWords.torque(point.friction(), point.preload_N(), point.torques())));
         rows.addAll(BoltWords.taken(answer.bolt().typicalHead()));
         return rows;
     }
@@ -113,11 +126,17 @@ final class BoltCommand implements Callable<Integer> {
             header = "The preload that a torque gives, as a band, and how much of the yield stress it uses.",
             footer = {"", "Example: gudgeon bolt preload \"24 N·m\" M8x1.25 --class 8.8 --thread oiled"})
     int preload(
-            @Parameters(index = "0", paramLabel = "TORQUE", description = "With its unit: 24 N·m, 17.7 lbf·ft.") String torque,
-            @Parameters(index = "1", paramLabel = "THREAD", description = "M8x1.25, M8 (coarse), 1/2-13.") String thread,
+            @Parameters(index = "0", paramLabel = "TORQUE", description = "With its unit: 24 N·m, 17.7 lbf·ft.")
+                    String torque,
+            @Parameters(index = "1", paramLabel = "THREAD", description = "M8x1.25, M8 (coarse), 1/2-13.")
+                    String thread,
             @Option(names = "--class", required = true, paramLabel = "CLASS", description = GRADE) String grade,
             @Option(names = "--thread", defaultValue = "", paramLabel = "STATE", description = THREAD) String state,
-            @Option(names = "--head", defaultValue = "", paramLabel = "FACE,HOLE", description = "Diameters of the bearing face and of the hole.")
+            @Option(
+                            names = "--head",
+                            defaultValue = "",
+                            paramLabel = "FACE,HOLE",
+                            description = "Diameters of the bearing face and of the hole.")
                     String head,
             @Option(names = "--json", description = JSON) boolean json) {
         return new SumAnswer(screen, json)
@@ -137,12 +156,21 @@ final class BoltCommand implements Callable<Integer> {
             header = "What turning a bolt by an angle does to it, below yield.",
             footer = {"", "Example: gudgeon bolt angle M10x1.25 30° --length \"80 mm\" --class 10.9"})
     int angle(
-            @Parameters(index = "0", paramLabel = "THREAD", description = "M10x1.25, M10 (coarse), 1/2-13.") String thread,
+            @Parameters(index = "0", paramLabel = "THREAD", description = "M10x1.25, M10 (coarse), 1/2-13.")
+                    String thread,
             @Parameters(index = "1", paramLabel = "ANGLE", description = "With its unit: 90°, 90 deg.") String angle,
-            @Option(names = "--length", required = true, paramLabel = "LENGTH", description = "Stretched length of the bolt.")
+            @Option(
+                            names = "--length",
+                            required = true,
+                            paramLabel = "LENGTH",
+                            description = "Stretched length of the bolt.")
                     String length,
             @Option(names = "--class", defaultValue = "", paramLabel = "CLASS", description = GRADE) String grade,
-            @Option(names = "--joint", defaultValue = "", paramLabel = "PERCENT", description = "How springy what is clamped is, as a share of the bolt. Default: 0 %%.")
+            @Option(
+                            names = "--joint",
+                            defaultValue = "",
+                            paramLabel = "PERCENT",
+                            description = "How springy what is clamped is, as a share of the bolt. Default: 0 %%.")
                     String joint,
             @Option(names = "--json", description = JSON) boolean json) {
         return new SumAnswer(screen, json)
@@ -162,17 +190,21 @@ final class BoltCommand implements Callable<Integer> {
             name = "wrench",
             mixinStandardHelpOptions = true,
             header = "Which torque wrench to take and what to set on it, through an adaptor if there is one.",
-            footer = {"", "Example: gudgeon bolt wrench \"60 N·m\" --have \"middle: 20-100 N·m\" --adaptor \"50 mm, 400 mm\""})
+            footer = {
+                "",
+                "Example: gudgeon bolt wrench \"60 N·m\" --have \"middle: 20-100 N·m\" --adaptor \"50 mm, 400 mm\""
+            })
     int wrench(
             @Parameters(paramLabel = "TORQUE", description = "Wanted at the bolt, with its unit.") String torque,
-            @Option(names = "--have", paramLabel = "NAME: RANGE", description = "A wrench; again for more.")
-                    @Nullable List<String> have,
+            @Option(names = "--have", paramLabel = "NAME: RANGE", description = "A wrench; again for more.") @Nullable
+                    List<String> have,
             @Option(
                             names = "--adaptor",
                             defaultValue = "",
                             paramLabel = "OFFSET,WRENCH[,ANGLE]",
-                            description = "Middle of the drive to the bolt, middle of the drive to the middle of the grip, and the"
-                                    + " angle when it is not in line.")
+                            description =
+                                    "Middle of the drive to the bolt, middle of the drive to the middle of the grip, and the"
+                                            + " angle when it is not in line.")
                     String adaptor,
             @Option(names = "--json", description = JSON) boolean json) {
         return new SumAnswer(screen, json)
@@ -192,14 +224,23 @@ final class BoltCommand implements Callable<Integer> {
             header = "In which order to tighten, and what is wrong with an order.",
             footer = {"", "Example: gudgeon bolt pattern 8 --check 1,2,3,4,5,6,7,8"})
     int pattern(
-            @Parameters(arity = "0..1", defaultValue = "0", paramLabel = "BOLTS", description = "How many, evenly round a circle.")
+            @Parameters(
+                            arity = "0..1",
+                            defaultValue = "0",
+                            paramLabel = "BOLTS",
+                            description = "How many, evenly round a circle.")
                     int count,
-            @Option(names = "--at", paramLabel = "X,Y", description = "The place of a bolt in millimetres; again for each.")
-                    @Nullable List<String> at,
+            @Option(
+                            names = "--at",
+                            paramLabel = "X,Y",
+                            description = "The place of a bolt in millimetres; again for each.")
+                    @Nullable
+                    List<String> at,
             @Option(names = "--inside-out", description = "It is a head: from the middle outward, round in one sense.")
                     boolean insideOut,
             @Option(names = "--check", split = ",", paramLabel = "ORDER", description = "An order to look at: 1,3,2,4.")
-                    @Nullable List<Integer> check,
+                    @Nullable
+                    List<Integer> check,
             @Option(names = "--json", description = JSON) boolean json) {
         return new SumAnswer(screen, json)
                 .print(
@@ -209,8 +250,14 @@ final class BoltCommand implements Callable<Integer> {
                             List<AnswerRow> rows = new ArrayList<>();
                             rows.add(new AnswerRow(
                                     "tighten in this order",
-                                    String.join(" ", answer.order().stream().map(String::valueOf).toList())));
-                            answer.check().map((PatternCheck known) -> BoltWords.pattern(known)).ifPresent(rows::addAll);
+                                    String.join(
+                                            " ",
+                                            answer.order().stream()
+                                                    .map(String::valueOf)
+                                                    .toList())));
+                            answer.check()
+                                    .map((PatternCheck known) -> BoltWords.pattern(known))
+                                    .ifPresent(rows::addAll);
                             return rows;
                         },
                         BoltJson::pattern);
@@ -222,9 +269,17 @@ final class BoltCommand implements Callable<Integer> {
             header = "Whether a bolt that was tightened into yield may be used once more.",
             footer = {"", "Example: gudgeon bolt reuse --length \"112.1 mm, 112.5 mm\" --neck \"8.4 mm, 8.2 mm\""})
     int reuse(
-            @Option(names = "--length", defaultValue = "", paramLabel = "MEASURED,LONGEST", description = "Under the head.")
+            @Option(
+                            names = "--length",
+                            defaultValue = "",
+                            paramLabel = "MEASURED,LONGEST",
+                            description = "Under the head.")
                     String length,
-            @Option(names = "--neck", defaultValue = "", paramLabel = "MEASURED,SMALLEST", description = "Diameter at the thinnest place.")
+            @Option(
+                            names = "--neck",
+                            defaultValue = "",
+                            paramLabel = "MEASURED,SMALLEST",
+                            description = "Diameter at the thinnest place.")
                     String neck,
             @Option(names = "--uncertainty", defaultValue = "", paramLabel = "LENGTH", description = "Of the readings.")
                     String uncertainty,
@@ -244,10 +299,20 @@ final class BoltCommand implements Callable<Integer> {
             footer = {"", "Example: gudgeon bolt restart angle --order 1,3,2,4 --marked 1,3"})
     int restart(
             @Parameters(paramLabel = "STAGE", description = "torque or angle.") String stage,
-            @Option(names = "--order", required = true, split = ",", paramLabel = "BOLTS", description = "As they are turned.")
+            @Option(
+                            names = "--order",
+                            required = true,
+                            split = ",",
+                            paramLabel = "BOLTS",
+                            description = "As they are turned.")
                     List<String> order,
-            @Option(names = "--marked", split = ",", paramLabel = "BOLTS", description = "Those with a mark that has moved, or an entry.")
-                    @Nullable List<String> marked,
+            @Option(
+                            names = "--marked",
+                            split = ",",
+                            paramLabel = "BOLTS",
+                            description = "Those with a mark that has moved, or an entry.")
+                    @Nullable
+                    List<String> marked,
             @Option(names = "--uncertain", description = "It is not certain that all that were turned are marked.")
                     boolean uncertain,
             @Option(names = "--json", description = JSON) boolean json) {
@@ -272,21 +337,35 @@ final class BoltCommand implements Callable<Integer> {
                 "Example: gudgeon bolt tin --bolt \"4 x M6x1 x 20 mm\" --hole \"cover: 4 x M6x1, clamped 8 mm, aluminium 16 mm deep\""
             })
     int tin(
-            @Option(names = "--bolt", required = true, paramLabel = "N x THREAD x LENGTH", description = "Bolts of a kind; again for more.")
+            @Option(
+                            names = "--bolt",
+                            required = true,
+                            paramLabel = "N x THREAD x LENGTH",
+                            description = "Bolts of a kind; again for more.")
                     List<String> bolts,
             @Option(
                             names = "--hole",
                             required = true,
                             paramLabel = "NAME: ...",
-                            description = "Holes of a kind: how many of which thread, clamped thickness, material and depth (or through, and"
-                                    + " what moves or lies how far behind), opens to what; again for more.")
+                            description =
+                                    "Holes of a kind: how many of which thread, clamped thickness, material and depth (or through, and"
+                                            + " what moves or lies how far behind), opens to what; again for more.")
                     List<String> holes,
-            @Option(names = "--left", defaultValue = "", paramLabel = "BOLT", description = "One that is left over; it is counted among the bolts, too.")
+            @Option(
+                            names = "--left",
+                            defaultValue = "",
+                            paramLabel = "BOLT",
+                            description = "One that is left over; it is counted among the bolts, too.")
                     String left,
-            @Option(names = "--seen", paramLabel = "NAME: N", description = "So many of these holes are filled, you looked.")
-                    @Nullable List<String> seen,
+            @Option(
+                            names = "--seen",
+                            paramLabel = "NAME: N",
+                            description = "So many of these holes are filled, you looked.")
+                    @Nullable
+                    List<String> seen,
             @Option(names = "--cost", paramLabel = "NAME: TIME", description = "To open these again. Default: 10 min.")
-                    @Nullable List<String> cost,
+                    @Nullable
+                    List<String> cost,
             @Option(names = "--json", description = JSON) boolean json) {
         return new SumAnswer(screen, json)
                 .print(

@@ -34,7 +34,9 @@ final class BoltJson {
         map.put("lead_angle_deg", thread.leadAngle_deg());
         map.put("stress_area_mm2", thread.stressArea_mm2());
         map.put("nominal_stress_area_mm2", thread.nominalStressArea_mm2());
-        map.put("stress_area_in2", answer.unified().map(known -> known.stressArea_in2()).orElse(null));
+        map.put(
+                "stress_area_in2",
+                answer.unified().map(known -> known.stressArea_in2()).orElse(null));
         map.put("class", answer.grade().map(grade -> grade(grade, thread)).orElse(null));
         map.put("limits", answer.limits().map(BoltJson::limits).orElse(null));
         return map;
@@ -87,18 +89,20 @@ final class BoltJson {
         Map<String, @Nullable Object> map = new LinkedHashMap<>();
         map.put("request", bolt(answer.bolt()));
         map.put("share_of_yield", answer.share());
-        map.put("points", answer.points().stream()
-                .map(point -> {
-                    Map<String, @Nullable Object> at = new LinkedHashMap<>();
-                    at.put("friction", friction(point.friction()));
-                    at.put("preload_N", point.preload_N());
-                    at.put("torque_Nm", point.torques().total_Nm());
-                    at.put("lead_Nm", point.torques().lead_Nm());
-                    at.put("thread_Nm", point.torques().thread_Nm());
-                    at.put("head_Nm", point.torques().head_Nm());
-                    return at;
-                })
-                .toList());
+        map.put(
+                "points",
+                answer.points().stream()
+                        .map(point -> {
+                            Map<String, @Nullable Object> at = new LinkedHashMap<>();
+                            at.put("friction", friction(point.friction()));
+                            at.put("preload_N", point.preload_N());
+                            at.put("torque_Nm", point.torques().total_Nm());
+                            at.put("lead_Nm", point.torques().lead_Nm());
+                            at.put("thread_Nm", point.torques().thread_Nm());
+                            at.put("head_Nm", point.torques().head_Nm());
+                            return at;
+                        })
+                        .toList());
         return map;
     }
 
@@ -143,25 +147,29 @@ final class BoltJson {
         map.put("setting_Nm", answer.setting_Nm());
         map.put("setting", answer.torque().like(answer.setting_Nm(), 3));
         map.put("take", answer.choice().best().map(wrench -> wrench.name()).orElse(null));
-        map.put("wrenches", answer.choice().judged().stream()
-                .map(judged -> {
-                    Map<String, @Nullable Object> one = new LinkedHashMap<>();
-                    one.put("name", judged.wrench().name());
-                    one.put("least_Nm", judged.wrench().least_Nm());
-                    one.put("most_Nm", judged.wrench().most_Nm());
-                    one.put("fit", judged.fit());
-                    return one;
-                })
-                .toList());
+        map.put(
+                "wrenches",
+                answer.choice().judged().stream()
+                        .map(judged -> {
+                            Map<String, @Nullable Object> one = new LinkedHashMap<>();
+                            one.put("name", judged.wrench().name());
+                            one.put("least_Nm", judged.wrench().least_Nm());
+                            one.put("most_Nm", judged.wrench().most_Nm());
+                            one.put("fit", judged.fit());
+                            return one;
+                        })
+                        .toList());
         return map;
     }
 
     static Map<String, @Nullable Object> pattern(PatternQuestion.Answer answer) {
         Map<String, @Nullable Object> map = new LinkedHashMap<>();
         map.put("order", answer.order());
-        map.put("places", answer.spots().stream()
-                .map(spot -> List.of(spot.x_mm(), spot.y_mm()))
-                .toList());
+        map.put(
+                "places",
+                answer.spots().stream()
+                        .map(spot -> List.of(spot.x_mm(), spot.y_mm()))
+                        .toList());
         answer.check().ifPresent(check -> {
             map.put("faults", check.faults());
             map.put("lopsided", finite(check.lopsided()));

@@ -67,13 +67,17 @@ final class FitCommand implements Callable<Integer> {
                 "Example: gudgeon fit shims --wanted \"0.15 mm to 0.25 mm\" --valve \"inlet 1: 0.10 mm, 2.70 mm\" --shop \"2.65 mm, 2.70 mm\""
             })
     int shims(
-            @Option(names = "--valve", required = true, paramLabel = "NAME: CLEARANCE,SHIM[,RANGE]", description = "A valve as measured; again for each.")
+            @Option(
+                            names = "--valve",
+                            required = true,
+                            paramLabel = "NAME: CLEARANCE,SHIM[,RANGE]",
+                            description = "A valve as measured; again for each.")
                     List<String> valves,
             @Option(names = "--wanted", defaultValue = "", paramLabel = "RANGE", description = WANTED) String wanted,
             @Option(names = "--best", defaultValue = "", paramLabel = "LENGTH", description = BEST) String best,
             @Option(names = "--box", paramLabel = "SIZES", description = "Spare shims.") @Nullable List<String> box,
-            @Option(names = "--shop", paramLabel = "SIZES", description = "Sizes that can be bought.")
-                    @Nullable List<String> shop,
+            @Option(names = "--shop", paramLabel = "SIZES", description = "Sizes that can be bought.") @Nullable
+                    List<String> shop,
             @Option(names = "--json", description = JSON) boolean json) {
         return new SumAnswer(screen, json)
                 .print(
@@ -91,8 +95,13 @@ final class FitCommand implements Callable<Integer> {
                 "Example: gudgeon fit pistons --bore \"86.010 mm, 86.014 mm\" --piston \"85.962 mm, 85.955 mm\" --wanted \"0.04 mm to 0.06 mm\""
             })
     int pistons(
-            @Option(names = "--bore", required = true, paramLabel = "SIZES", description = "Bores as measured.") List<String> bores,
-            @Option(names = "--piston", required = true, paramLabel = "SIZES", description = "Pistons as measured; there may be more.")
+            @Option(names = "--bore", required = true, paramLabel = "SIZES", description = "Bores as measured.")
+                    List<String> bores,
+            @Option(
+                            names = "--piston",
+                            required = true,
+                            paramLabel = "SIZES",
+                            description = "Pistons as measured; there may be more.")
                     List<String> pistons,
             @Option(names = "--wanted", required = true, paramLabel = "RANGE", description = WANTED) String wanted,
             @Option(names = "--best", defaultValue = "", paramLabel = "LENGTH", description = BEST) String best,
@@ -113,10 +122,19 @@ final class FitCommand implements Callable<Integer> {
                 "Example: gudgeon fit rings --bore \"86.01 mm, 86.03 mm\" --gap \"0.25 mm, 0.35 mm\" --gauge \"86.00 mm\" --wanted \"0.30 mm to 0.50 mm\""
             })
     int rings(
-            @Option(names = "--bore", required = true, paramLabel = "SIZES", description = "Bores as measured.") List<String> bores,
-            @Option(names = "--gap", required = true, paramLabel = "SIZES", description = "End gaps of the rings, squared in the gauge bore.")
+            @Option(names = "--bore", required = true, paramLabel = "SIZES", description = "Bores as measured.")
+                    List<String> bores,
+            @Option(
+                            names = "--gap",
+                            required = true,
+                            paramLabel = "SIZES",
+                            description = "End gaps of the rings, squared in the gauge bore.")
                     List<String> gaps,
-            @Option(names = "--gauge", required = true, paramLabel = "SIZE", description = "Diameter of the bore in which they were measured.")
+            @Option(
+                            names = "--gauge",
+                            required = true,
+                            paramLabel = "SIZE",
+                            description = "Diameter of the bore in which they were measured.")
                     String gauge,
             @Option(names = "--wanted", required = true, paramLabel = "RANGE", description = WANTED) String wanted,
             @Option(names = "--json", description = JSON) boolean json) {
@@ -136,9 +154,17 @@ final class FitCommand implements Callable<Integer> {
                 "Example: gudgeon fit shells --bearing \"main 1: 59.000 mm, 54.980 mm\" --grade \"red: 1.990 mm, 4\" --wanted \"0.03 mm to 0.05 mm\""
             })
     int shells(
-            @Option(names = "--bearing", required = true, paramLabel = "NAME: HOUSING,JOURNAL", description = "A bearing as measured; again for each.")
+            @Option(
+                            names = "--bearing",
+                            required = true,
+                            paramLabel = "NAME: HOUSING,JOURNAL",
+                            description = "A bearing as measured; again for each.")
                     List<String> bearings,
-            @Option(names = "--grade", required = true, paramLabel = "NAME: THICKNESS[,HALVES][,no more]", description = "A grade of shell, halves on hand; again for each.")
+            @Option(
+                            names = "--grade",
+                            required = true,
+                            paramLabel = "NAME: THICKNESS[,HALVES][,no more]",
+                            description = "A grade of shell, halves on hand; again for each.")
                     List<String> grades,
             @Option(names = "--wanted", required = true, paramLabel = "RANGE", description = WANTED) String wanted,
             @Option(names = "--best", defaultValue = "", paramLabel = "LENGTH", description = BEST) String best,
@@ -159,9 +185,17 @@ final class FitCommand implements Callable<Integer> {
                 "Example: gudgeon fit weights --kind \"pistons: 412.3 g, 411.0 g\" --kind \"rods: 620.1 g, 622.4 g\""
             })
     int weights(
-            @Option(names = "--kind", required = true, paramLabel = "NAME: WEIGHTS", description = "Pieces of a kind; again for each kind.")
+            @Option(
+                            names = "--kind",
+                            required = true,
+                            paramLabel = "NAME: WEIGHTS",
+                            description = "Pieces of a kind; again for each kind.")
                     List<String> kinds,
-            @Option(names = "--allowed", defaultValue = "", paramLabel = "WEIGHT", description = "How much sets may differ in the end. Default: 0 g.")
+            @Option(
+                            names = "--allowed",
+                            defaultValue = "",
+                            paramLabel = "WEIGHT",
+                            description = "How much sets may differ in the end. Default: 0 g.")
                     String allowed,
             @Option(names = "--json", description = JSON) boolean json) {
         return new SumAnswer(screen, json)
@@ -180,13 +214,29 @@ final class FitCommand implements Callable<Integer> {
                 "Example: gudgeon fit gasket --piston \"0.58 mm, 0.60 mm\" --grade \"2 notches: 0.55 mm to 0.65 mm, 1.50 mm\""
             })
     int gasket(
-            @Option(names = "--piston", required = true, paramLabel = "POINT,POINT", description = "Standing out at two points; again for each piston.")
+            @Option(
+                            names = "--piston",
+                            required = true,
+                            paramLabel = "POINT,POINT",
+                            description = "Standing out at two points; again for each piston.")
                     List<String> pistons,
-            @Option(names = "--grade", required = true, paramLabel = "NAME: RANGE,THICKNESS", description = "A grade of gasket; again for each.")
+            @Option(
+                            names = "--grade",
+                            required = true,
+                            paramLabel = "NAME: RANGE,THICKNESS",
+                            description = "A grade of gasket; again for each.")
                     List<String> grades,
-            @Option(names = "--uncertainty", defaultValue = "", paramLabel = "LENGTH", description = "Of a reading. Default: 0.01 mm.")
+            @Option(
+                            names = "--uncertainty",
+                            defaultValue = "",
+                            paramLabel = "LENGTH",
+                            description = "Of a reading. Default: 0.01 mm.")
                     String uncertainty,
-            @Option(names = "--spread", defaultValue = "", paramLabel = "LENGTH", description = "How far pistons may differ. Default: 0.10 mm, typical.")
+            @Option(
+                            names = "--spread",
+                            defaultValue = "",
+                            paramLabel = "LENGTH",
+                            description = "How far pistons may differ. Default: 0.10 mm, typical.")
                     String spread,
             @Option(names = "--json", description = JSON) boolean json) {
         return new SumAnswer(screen, json)
@@ -206,10 +256,24 @@ final class FitCommand implements Callable<Integer> {
             })
     int endFloat(
             @Parameters(paramLabel = "FLOAT", description = "As measured.") String measured,
-            @Option(names = "--with", defaultValue = "", paramLabel = "THICKNESS", description = "Of all that lay there then. Default: nothing.")
+            @Option(
+                            names = "--with",
+                            defaultValue = "",
+                            paramLabel = "THICKNESS",
+                            description = "Of all that lay there then. Default: nothing.")
                     String present,
-            @Option(names = "--size", required = true, paramLabel = "SIZES", description = "Thicknesses to choose from.") List<String> sizes,
-            @Option(names = "--most", defaultValue = "1", paramLabel = "N", description = "How many may lie on each other. Default: 1.") int most,
+            @Option(
+                            names = "--size",
+                            required = true,
+                            paramLabel = "SIZES",
+                            description = "Thicknesses to choose from.")
+                    List<String> sizes,
+            @Option(
+                            names = "--most",
+                            defaultValue = "1",
+                            paramLabel = "N",
+                            description = "How many may lie on each other. Default: 1.")
+                    int most,
             @Option(names = "--wanted", required = true, paramLabel = "RANGE", description = WANTED) String wanted,
             @Option(names = "--json", description = JSON) boolean json) {
         return new SumAnswer(screen, json)

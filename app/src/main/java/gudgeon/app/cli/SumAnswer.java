@@ -65,7 +65,8 @@ final class SumAnswer {
                 layout.paragraph(2, row.label());
                 layout.paragraph(indent, row.text());
             } else {
-                String lead = "  " + row.label() + " ".repeat(indent - 2 - row.label().length());
+                String lead =
+                        "  " + row.label() + " ".repeat(indent - 2 - row.label().length());
                 layout.hanging(lead, indent, row.text());
             }
         }

@@ -71,8 +71,7 @@ public record BoltTorque(String thread, String grade, String friction, List<Stri
     }
 
     private static Point point(Bolt bolt, double share, Friction friction) {
-        double preload_N =
-                Preload.atYieldShare_N(bolt.tightening().thread(), bolt.grade(), share, friction.thread());
+        double preload_N = Preload.atYieldShare_N(bolt.tightening().thread(), bolt.grade(), share, friction.thread());
         return new Point(friction, preload_N, bolt.tightening().torques(preload_N, friction));
     }
 
@@ -91,8 +90,8 @@ public record BoltTorque(String thread, String grade, String friction, List<Stri
         Optional<Bearing> bearing = switch (head.size()) {
             case 0 -> Optional.empty();
             case 2 ->
-                Optional.of(new Bearing(
-                        written.length_mm("head", head.get(0)), written.length_mm("hole", head.get(1))));
+                Optional.of(
+                        new Bearing(written.length_mm("head", head.get(0)), written.length_mm("hole", head.get(1))));
             default -> throw new IllegalArgumentException("head: say both the bearing face and the hole, or neither");
         };
         return new Bolt(

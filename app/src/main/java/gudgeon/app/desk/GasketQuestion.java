@@ -30,7 +30,8 @@ public record GasketQuestion(List<String> pistons, List<String> grades, String u
      * @param pistons as read
      * @param allowed_mm the spread above which a rod is looked at
      */
-    public record Answer(List<GasketFit.Piston> pistons, List<GasketFit.Grade> grades, double allowed_mm, GasketFit fit) {
+    public record Answer(
+            List<GasketFit.Piston> pistons, List<GasketFit.Grade> grades, double allowed_mm, GasketFit fit) {
         public Answer {
             pistons = List.copyOf(pistons);
             grades = List.copyOf(grades);
@@ -39,8 +40,10 @@ public record GasketQuestion(List<String> pistons, List<String> grades, String u
 
     /** Asks. @throws IllegalArgumentException when something cannot be read */
     public Answer ask(Written written) {
-        List<GasketFit.Piston> read = pistons.stream().map(text -> piston(text, written)).toList();
-        List<GasketFit.Grade> known = grades.stream().map(text -> grade(text, written)).toList();
+        List<GasketFit.Piston> read =
+                pistons.stream().map(text -> piston(text, written)).toList();
+        List<GasketFit.Grade> known =
+                grades.stream().map(text -> grade(text, written)).toList();
         double uncertainty_mm = uncertainty.isBlank() ? UNCERTAINTY_mm : written.length_mm("uncertainty", uncertainty);
         double allowed_mm = allowed.isBlank() ? ALLOWED_mm : written.length_mm("spread", allowed);
         return new Answer(read, known, allowed_mm, GasketFit.of(read, known, uncertainty_mm, allowed_mm));
@@ -49,8 +52,8 @@ public record GasketQuestion(List<String> pistons, List<String> grades, String u
     private static GasketFit.Piston piston(String text, Written written) {
         List<Double> points = written.lengths_mm("piston", written.values(text));
         if (points.isEmpty() || points.size() > 2) {
-            throw new IllegalArgumentException(
-                    "piston: '" + Checks.shortened(text) + "' cannot be read; write its two points like \"0.58 mm, 0.60 mm\"");
+            throw new IllegalArgumentException("piston: '" + Checks.shortened(text)
+                    + "' cannot be read; write its two points like \"0.58 mm, 0.60 mm\"");
         }
         return new GasketFit.Piston(points.getFirst(), points.getLast());
     }

@@ -27,11 +27,7 @@ public record RestartQuestion(boolean angle, List<String> order, List<String> ma
         }
         return Resume.after(
                 new BuildPlan.Tightening(
-                        1,
-                        order,
-                        angle ? null : Torque.ofNewtonMetres(1),
-                        angle ? Angle.ofDegrees(90) : null,
-                        "oiled"),
+                        1, order, angle ? null : Torque.ofNewtonMetres(1), angle ? Angle.ofDegrees(90) : null, "oiled"),
                 marked,
                 certain);
     }

@@ -28,7 +28,8 @@ public record ReuseQuestion(List<String> length, List<String> neck, String uncer
     private static StretchCheck.Compared compared(
             String field, List<String> values, double uncertainty_mm, Written written) {
         if (values.size() > 2) {
-            throw new IllegalArgumentException(field + ": say what was measured and its limit, like \"112.1 mm, 112.5 mm\"");
+            throw new IllegalArgumentException(
+                    field + ": say what was measured and its limit, like \"112.1 mm, 112.5 mm\"");
         }
         return new StretchCheck.Compared(
                 value(field, values, 0, written), value(field, values, 1, written), uncertainty_mm);

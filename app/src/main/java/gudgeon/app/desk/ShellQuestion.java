@@ -35,10 +35,13 @@ public record ShellQuestion(List<String> bearings, List<String> grades, String w
                 .map(text -> written.named("bearing", text, 2, 2, "main 1: 59.000 mm, 54.980 mm"))
                 .map(named -> new ShellFit.Bearing(
                         named.name(),
-                        written.length_mm("housing of " + named.name(), named.values().get(0)),
-                        written.length_mm("journal of " + named.name(), named.values().get(1))))
+                        written.length_mm(
+                                "housing of " + named.name(), named.values().get(0)),
+                        written.length_mm(
+                                "journal of " + named.name(), named.values().get(1))))
                 .toList();
-        List<ShellFit.Grade> shells = grades.stream().map(text -> grade(text, written)).toList();
+        List<ShellFit.Grade> shells =
+                grades.stream().map(text -> grade(text, written)).toList();
         return new Answer(places, shells, aim, ShellFit.of(places, shells, aim));
     }
 
@@ -49,7 +52,10 @@ public record ShellQuestion(List<String> bearings, List<String> grades, String w
         return new ShellFit.Grade(
                 named.name(),
                 written.length_mm("grade " + named.name(), named.values().get(0)),
-                values > 1 ? written.whole("halves of " + named.name(), named.values().get(1)) : 0,
+                values > 1
+                        ? written.whole(
+                                "halves of " + named.name(), named.values().get(1))
+                        : 0,
                 !last);
     }
 }

@@ -29,9 +29,9 @@ public record ShimQuestion(List<String> valves, String wanted, String best, List
 
     /** Asks. @throws IllegalArgumentException when something cannot be read */
     public Answer ask(Written written) {
-        List<ShimFit.Valve> read = valves.stream().map(each -> valve(each, written)).toList();
-        return new Answer(
-                read, ShimFit.of(read, written.lengths_mm("box", box), written.lengths_mm("shop", shop)));
+        List<ShimFit.Valve> read =
+                valves.stream().map(each -> valve(each, written)).toList();
+        return new Answer(read, ShimFit.of(read, written.lengths_mm("box", box), written.lengths_mm("shop", shop)));
     }
 
     private ShimFit.Valve valve(String text, Written written) {

@@ -21,11 +21,10 @@ import java.util.regex.Pattern;
  * @param seen each "cover edge: 3": so many of these holes were looked at and are filled
  * @param cost each "cover edge: 20 min": time to open these again; 10 min for those not named
  */
-public record TinQuestion(
-        List<String> bolts, List<String> holes, String left, List<String> seen, List<String> cost) {
+public record TinQuestion(List<String> bolts, List<String> holes, String left, List<String> seen, List<String> cost) {
     private static final Pattern BOLTS = Pattern.compile("(\\d{1,3})\\s*(?:[x×]\\s*|\\s)(.+)");
-    private static final Pattern BOLT =
-            Pattern.compile("(M\\s?[\\d.]+(?:\\s?[x×]\\s?[\\d.]+)?(?: LH)?|\\S+?/\\d+-\\d+)\\s*[x×]\\s*([\\d.,]+)\\s*(\\D*)");
+    private static final Pattern BOLT = Pattern.compile(
+            "(M\\s?[\\d.]+(?:\\s?[x×]\\s?[\\d.]+)?(?: LH)?|\\S+?/\\d+-\\d+)\\s*[x×]\\s*([\\d.,]+)\\s*(\\D*)");
     private static final Pattern WALL = Pattern.compile("([a-z ]*?)\\s*([\\d.,]+\\s?\\S+)\\s+(deep|through)");
     private static final Pattern BEHIND = Pattern.compile("(moving|part)\\s+([\\d.,]+\\s?\\S+)\\s+behind");
     private static final double USUAL_s = 600;
@@ -51,14 +50,16 @@ public record TinQuestion(
         String name = bolt("1 x " + left, written).name();
         int kind = tin.bolts().stream().map(TinBolt::name).toList().indexOf(name);
         if (kind < 0) {
-            throw new IllegalArgumentException("left: no bolt of the tin is " + name + "; it is counted among them, too");
+            throw new IllegalArgumentException(
+                    "left: no bolt of the tin is " + name + "; it is counted among them, too");
         }
         int[] filled = new int[tin.holes().size()];
         double[] seconds = new double[filled.length];
         Arrays.fill(seconds, USUAL_s);
         for (String text : seen) {
             Written.Named named = written.named("seen", text, 1, 1, "cover edge: 3");
-            filled[index(tin, "seen", named.name())] = written.whole("seen", named.values().getFirst());
+            filled[index(tin, "seen", named.name())] =
+                    written.whole("seen", named.values().getFirst());
         }
         for (String text : cost) {
             Written.Named named = written.named("cost", text, 1, 1, "cover edge: 20 min");
@@ -88,7 +89,8 @@ public record TinQuestion(
         double length_mm = written.length_mm("length of a bolt", read.group(2) + " " + unit);
         MetricThread thread = written.thread("bolt", read.group(1));
         boolean leftHand = read.group(1).endsWith("LH");
-        String size = java.math.BigDecimal.valueOf(length_mm).stripTrailingZeros().toPlainString();
+        String size =
+                java.math.BigDecimal.valueOf(length_mm).stripTrailingZeros().toPlainString();
         return new TinBolt(
                 thread.designation() + (leftHand ? " LH" : "") + " x " + size,
                 written.whole("bolts", counted.group(1)),
@@ -102,8 +104,8 @@ public record TinQuestion(
                 written.named("hole", text, 2, 6, "cover edge: 4 x M6x1, clamped 8 mm, aluminium 16 mm deep");
         Matcher counted = BOLTS.matcher(named.values().getFirst());
         if (!counted.matches()) {
-            throw new IllegalArgumentException("hole " + named.name() + ": '" + named.values().getFirst()
-                    + "' does not say how many of which thread, like \"4 x M6x1\"");
+            throw new IllegalArgumentException("hole " + named.name() + ": '"
+                    + named.values().getFirst() + "' does not say how many of which thread, like \"4 x M6x1\"");
         }
         double clamped_mm = 0;
         Optional<TinHole.Ground> ground = Optional.empty();
@@ -124,10 +126,12 @@ public record TinQuestion(
                         written.length_mm("room behind " + named.name(), room.group(2)),
                         behind.opensTo());
             } else if (phrase.startsWith("opens to ")) {
-                behind = new TinHole.Behind(behind.moves(), behind.room_mm(), phrase.substring(9).strip());
+                behind = new TinHole.Behind(
+                        behind.moves(), behind.room_mm(), phrase.substring(9).strip());
             } else {
-                throw new IllegalArgumentException("hole " + named.name() + ": '" + Checks.shortened(phrase)
-                        + "' is not understood; say clamped 8 mm, aluminium 16 mm deep (or through), moving 3 mm behind, opens to oil");
+                throw new IllegalArgumentException(
+                        "hole " + named.name() + ": '" + Checks.shortened(phrase)
+                                + "' is not understood; say clamped 8 mm, aluminium 16 mm deep (or through), moving 3 mm behind, opens to oil");
             }
         }
         return new TinHole(

@@ -50,7 +50,8 @@ public record WrenchQuestion(String torque, List<String> wrenches, List<String> 
                 written.length_mm("wrench length", adaptor.get(1)),
                 written.length_mm("adaptor", adaptor.get(0)),
                 adaptor.size() == 3
-                        ? written.quantity("angle", adaptor.get(2), QuantityKind.ANGLE).value()
+                        ? written.quantity("angle", adaptor.get(2), QuantityKind.ANGLE)
+                                .value()
                         : 0));
     }
 

@@ -114,7 +114,8 @@ public record Written(boolean comma) {
             return state.get().range();
         }
         String[] ends = text.strip().split("\\s*(?:-|–|to)\\s*", -1);
-        if (ends.length > 2 || !Arrays.stream(ends).allMatch(end -> PLAIN.matcher(end).matches())) {
+        if (ends.length > 2
+                || !Arrays.stream(ends).allMatch(end -> PLAIN.matcher(end).matches())) {
             throw new IllegalArgumentException("thread: '" + Checks.shortened(text)
                     + "' is no state of a thread; say dry, oiled, paste or locked, or a friction like 0.10-0.14");
         }

@@ -55,8 +55,10 @@ public final class BoltWords {
             rows.add(new AnswerRow("breaks at, at least", kN(known.ultimateLoad_N(thread))));
         });
         limits.ifPresent(sizes -> {
-            rows.add(new AnswerRow("outside, from to", number(sizes.majorMin_mm(), 3) + " to " + mm(sizes.majorMax_mm())));
-            rows.add(new AnswerRow("pitch, from to", number(sizes.pitchMin_mm(), 3) + " to " + mm(sizes.pitchMax_mm())));
+            rows.add(new AnswerRow(
+                    "outside, from to", number(sizes.majorMin_mm(), 3) + " to " + mm(sizes.majorMax_mm())));
+            rows.add(
+                    new AnswerRow("pitch, from to", number(sizes.pitchMin_mm(), 3) + " to " + mm(sizes.pitchMax_mm())));
         });
         return rows;
     }
@@ -74,10 +76,14 @@ public final class BoltWords {
         rows.add(point("at the most friction", band.low()));
         rows.add(point("half way", band.likely()));
         rows.add(point("at the least friction", band.high()));
-        rows.add(new AnswerRow("", "the same torque gives " + number(band.ratio(), 1)
-                + " times the preload on the slippery thread; that is why the state of the thread belongs to the torque"));
+        rows.add(
+                new AnswerRow(
+                        "",
+                        "the same torque gives " + number(band.ratio(), 1)
+                                + " times the preload on the slippery thread; that is why the state of the thread belongs to the torque"));
         if (band.high().yieldShare() > 1) {
-            rows.add(AnswerRow.remark("at the least friction the bolt stretches for good: too much, or the thread is meant to be dry"));
+            rows.add(AnswerRow.remark(
+                    "at the least friction the bolt stretches for good: too much, or the thread is meant to be dry"));
         }
         return rows;
     }
@@ -92,9 +98,11 @@ public final class BoltWords {
     public static List<AnswerRow> taken(boolean typicalHead) {
         List<AnswerRow> rows = new ArrayList<>();
         if (typicalHead) {
-            rows.add(AnswerRow.remark("bearing face and hole of a usual hexagon head were taken; say yours for a flange or socket head"));
+            rows.add(AnswerRow.remark(
+                    "bearing face and hole of a usual hexagon head were taken; say yours for a flange or socket head"));
         }
-        rows.add(AnswerRow.remark("friction of a state of the thread is typical; the manual's torque comes before any of this"));
+        rows.add(AnswerRow.remark(
+                "friction of a state of the thread is typical; the manual's torque comes before any of this"));
         return rows;
     }
 
@@ -120,12 +128,14 @@ public final class BoltWords {
         rows.add(new AnswerRow("turned", number(angle_deg, 0) + "°"));
         rows.add(new AnswerRow("preload gained", kN(gained_N)));
         rows.add(new AnswerRow("bolt longer by", mm(stretch_mm)));
-        rows.add(new AnswerRow("of it, in a bolt", number(spring.length_mm(), 1) + " mm long, "
-                + number(spring.area_mm2(), 1) + " mm²"));
+        rows.add(new AnswerRow(
+                "of it, in a bolt",
+                number(spring.length_mm(), 1) + " mm long, " + number(spring.area_mm2(), 1) + " mm²"));
         proof_N.ifPresent(load -> rows.add(new AnswerRow("proof load", kN(load))));
         toProof_deg.ifPresent(degrees -> rows.add(new AnswerRow("from nothing to it", number(degrees, 0) + "°")));
         if (proof_N.filter(load -> gained_N > load).isPresent()) {
-            rows.add(AnswerRow.remark("beyond the proof load the bolt yields and gains less: it is one that is tightened into yield"));
+            rows.add(AnswerRow.remark(
+                    "beyond the proof load the bolt yields and gains less: it is one that is tightened into yield"));
         }
         return rows;
     }
@@ -153,7 +163,8 @@ public final class BoltWords {
         return switch (judged.fit()) {
             case SUITS -> scale + ": suits";
             case LOW_ON_SCALE ->
-                scale + ": too low on its scale, it can be relied on from " + number(wrench.reliableFrom_Nm(), 0) + " N·m";
+                scale + ": too low on its scale, it can be relied on from " + number(wrench.reliableFrom_Nm(), 0)
+                        + " N·m";
             case BELOW_SCALE -> scale + ": cannot be set so low";
             case ABOVE_SCALE -> scale + ": cannot be set so high";
         };
@@ -178,8 +189,9 @@ public final class BoltWords {
         }
         if (!Double.isNaN(check.lopsided())) {
             rows.add(new AnswerRow(
-                    "lopsided at worst", percent(check.lopsided()) + "; our order " + percent(check.ours())
-                            + ", one after the other " + percent(check.inLine())));
+                    "lopsided at worst",
+                    percent(check.lopsided()) + "; our order " + percent(check.ours()) + ", one after the other "
+                            + percent(check.inLine())));
         }
         if (check.faults().isEmpty()) {
             rows.add(AnswerRow.remark("nothing is wrong with the order"));
@@ -192,12 +204,14 @@ public final class BoltWords {
         return List.of(
                 new AnswerRow("length", verdict(check.lengthVerdict())),
                 new AnswerRow("thinnest place", verdict(check.neckVerdict())),
-                new AnswerRow("so", switch (check.advice()) {
-                    case MAY_BE_USED_AGAIN -> "it may be used once more, if the manual allows it at all";
-                    case RENEW -> "renew it";
-                    case MEASURE_OR_RENEW -> "too close to call: measure more finely, or renew it";
-                    case NOTHING_KNOWN -> "nothing can be said: measure it, and look up its limit";
-                }));
+                new AnswerRow(
+                        "so",
+                        switch (check.advice()) {
+                            case MAY_BE_USED_AGAIN -> "it may be used once more, if the manual allows it at all";
+                            case RENEW -> "renew it";
+                            case MEASURE_OR_RENEW -> "too close to call: measure more finely, or renew it";
+                            case NOTHING_KNOWN -> "nothing can be said: measure it, and look up its limit";
+                        }));
     }
 
     private static String verdict(StretchCheck.Verdict verdict) {
@@ -218,7 +232,8 @@ public final class BoltWords {
             return rows;
         }
         if (angle) {
-            rows.add(new AnswerRow("leave alone", resume.leave().isEmpty() ? "none" : String.join(", ", resume.leave())));
+            rows.add(new AnswerRow(
+                    "leave alone", resume.leave().isEmpty() ? "none" : String.join(", ", resume.leave())));
             rows.add(new AnswerRow("turn now", resume.turn().isEmpty() ? "none" : String.join(", ", resume.turn())));
             rows.add(AnswerRow.remark("an angle is never turned twice: only those without mark and entry get it"));
         } else {

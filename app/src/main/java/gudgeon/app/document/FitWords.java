@@ -39,8 +39,11 @@ public final class FitWords {
         }
         for (ShimFit.Placed placed : fit.plans().getFirst().placed()) {
             ShimFit.Valve valve = valves.get(placed.valve());
-            rows.add(new AnswerRow(valve.name(), shim(valves, placed) + ": clearance " + mm(valve.clearance_mm()) + " becomes "
-                    + mm(placed.clearance_mm()) + (valve.aim().holds(placed.clearance_mm()) ? "" : ", outside its limits")));
+            rows.add(new AnswerRow(
+                    valve.name(),
+                    shim(valves, placed) + ": clearance " + mm(valve.clearance_mm()) + " becomes "
+                            + mm(placed.clearance_mm())
+                            + (valve.aim().holds(placed.clearance_mm()) ? "" : ", outside its limits")));
         }
         return rows;
     }
@@ -75,7 +78,8 @@ public final class FitWords {
     }
 
     private static String numbers(List<Integer> indices) {
-        return String.join(" ", indices.stream().map(index -> String.valueOf(index + 1)).toList());
+        return String.join(
+                " ", indices.stream().map(index -> String.valueOf(index + 1)).toList());
     }
 
     /** Rings: as it comes, the best, what is filed. */
@@ -85,15 +89,15 @@ public final class FitWords {
         rows.add(new AnswerRow("best", ringPlan(fit.best())));
         for (int bore = 0; bore < fit.best().placed().size(); bore++) {
             RingFit.Placed placed = fit.best().placed().get(bore);
-            String filed = placed.file_mm() > 0
-                    ? ", file off " + mm(placed.file_mm()) + " to " + mm(placed.filed_mm())
-                    : "";
+            String filed =
+                    placed.file_mm() > 0 ? ", file off " + mm(placed.file_mm()) + " to " + mm(placed.filed_mm()) : "";
             rows.add(new AnswerRow(
                     "bore " + (bore + 1),
                     "ring " + (placed.ring() + 1) + ": gap " + mm(placed.gap_mm())
                             + (placed.usable() ? filed : ", too large: this ring cannot be used here")));
         }
-        rows.add(AnswerRow.remark("file a little, measure squared in its bore, file again; a gap cannot be made smaller"));
+        rows.add(AnswerRow.remark(
+                "file a little, measure squared in its bore, file again; a gap cannot be made smaller"));
         return rows;
     }
 
@@ -122,13 +126,16 @@ public final class FitWords {
             rows.add(new AnswerRow(
                     bearings.get(placed.bearing()).name(),
                     (first.equals(second) ? first + ", both halves" : first + " and " + second) + ": clearance "
-                            + mm(placed.clearance_mm()) + (aim.holds(placed.clearance_mm()) ? "" : ", outside the limits")));
+                            + mm(placed.clearance_mm())
+                            + (aim.holds(placed.clearance_mm()) ? "" : ", outside the limits")));
         }
         for (int grade = 0; grade < grades.size(); grade++) {
             int bought = fit.plan().bought().get(grade);
             if (bought > 0) {
-                rows.add(new AnswerRow("buy", Figures.count(bought, "half").replace("halfs", "halves") + " "
-                        + grades.get(grade).name()));
+                rows.add(new AnswerRow(
+                        "buy",
+                        Figures.count(bought, "half").replace("halfs", "halves") + " "
+                                + grades.get(grade).name()));
             }
         }
         return rows;
@@ -142,14 +149,18 @@ public final class FitWords {
     /** Weights: as it comes, the best, what comes off. */
     public static List<AnswerRow> weights(List<String> names, double allowed_g, WeightFit fit) {
         List<AnswerRow> rows = new ArrayList<>();
-        rows.add(new AnswerRow("as it comes", "sets differ by " + grams(fit.before().spread_g())));
-        rows.add(new AnswerRow("best", "sets differ by " + grams(fit.best().spread_g())
-                + (fit.proven() ? ", proven: no other way is nearer" : ", the best found; not proven")));
+        rows.add(new AnswerRow(
+                "as it comes", "sets differ by " + grams(fit.before().spread_g())));
+        rows.add(new AnswerRow(
+                "best",
+                "sets differ by " + grams(fit.best().spread_g())
+                        + (fit.proven() ? ", proven: no other way is nearer" : ", the best found; not proven")));
         List<Double> off = fit.best().takeOff_g(allowed_g);
         for (int set = 0; set < off.size(); set++) {
             List<String> pieces = new ArrayList<>();
             for (int kind = 0; kind < names.size(); kind++) {
-                pieces.add(names.get(kind) + " " + (fit.best().members().get(set).get(kind) + 1));
+                pieces.add(
+                        names.get(kind) + " " + (fit.best().members().get(set).get(kind) + 1));
             }
             rows.add(new AnswerRow(
                     "set " + (set + 1),
@@ -172,23 +183,30 @@ public final class FitWords {
                 fit.grade()
                         .map(grade -> grade.name() + ", " + mm(grade.thickness_mm()) + " when compressed")
                         .orElse("none of the grades covers it: measure again, then ask why")));
-        fit.tooClose().ifPresent(other -> rows.add(AnswerRow.remark("within the uncertainty of the reading it may also be "
-                + other.name() + ": measure that piston again")));
-        fit.byMean().ifPresent(other -> rows.add(AnswerRow.remark("by the means of its two points it would be " + other.name()
-                + "; the highest reading decides, and a piston that rocks so is worth a look")));
+        fit.tooClose()
+                .ifPresent(other -> rows.add(AnswerRow.remark("within the uncertainty of the reading it may also be "
+                        + other.name() + ": measure that piston again")));
+        fit.byMean()
+                .ifPresent(other -> rows.add(AnswerRow.remark("by the means of its two points it would be "
+                        + other.name() + "; the highest reading decides, and a piston that rocks so is worth a look")));
         for (int piston = 0; piston < fit.clearances_mm().size(); piston++) {
             rows.add(new AnswerRow(
-                    "piston " + (piston + 1) + " to head", mm(fit.clearances_mm().get(piston))));
+                    "piston " + (piston + 1) + " to head",
+                    mm(fit.clearances_mm().get(piston))));
         }
         rows.add(new AnswerRow("pistons differ by", mm(fit.spread_mm())));
         if (!fit.low().isEmpty()) {
             rows.add(AnswerRow.remark("lower than the highest by more than " + mm(allowed_mm) + ": piston "
-                    + Figures.list(fit.low().stream().map(low -> String.valueOf(low + 1)).toList())
+                    + Figures.list(fit.low().stream()
+                            .map(low -> String.valueOf(low + 1))
+                            .toList())
                     + ". Look for a bent rod before choosing a gasket"));
         }
         if (!fit.rocked().isEmpty()) {
             rows.add(AnswerRow.remark("the two points differ by more than " + mm(allowed_mm) + ": piston "
-                    + Figures.list(fit.rocked().stream().map(low -> String.valueOf(low + 1)).toList())
+                    + Figures.list(fit.rocked().stream()
+                            .map(low -> String.valueOf(low + 1))
+                            .toList())
                     + ". Read both over the gudgeon pin"));
         }
         rows.add(AnswerRow.remark("skimming the head does not change this; skimming the block does"));
@@ -198,16 +216,21 @@ public final class FitWords {
     /** An end float. */
     public static List<AnswerRow> endFloat(double measured_mm, Aim aim, EndFloatFit fit) {
         List<AnswerRow> rows = new ArrayList<>();
-        rows.add(new AnswerRow("as it is", mm(measured_mm) + (aim.holds(measured_mm) ? ", within its limits" : ", outside its limits")));
+        rows.add(new AnswerRow(
+                "as it is",
+                mm(measured_mm) + (aim.holds(measured_mm) ? ", within its limits" : ", outside its limits")));
         String label = "take";
         for (EndFloatFit.Stack stack : fit.choices()) {
             rows.add(new AnswerRow(
                     label,
-                    String.join(" and ", stack.pieces_mm().stream().map(BoltWords::mm).toList()) + ": float "
-                            + mm(stack.float_mm()) + (stack.allowed() ? "" : ", outside its limits")));
+                    String.join(
+                                    " and ",
+                                    stack.pieces_mm().stream()
+                                            .map(BoltWords::mm)
+                                            .toList()) + ": float " + mm(stack.float_mm())
+                            + (stack.allowed() ? "" : ", outside its limits")));
             label = "or";
         }
         return rows;
     }
-
 }

@@ -23,7 +23,8 @@ public final class TinWords {
                             .toList())));
             return rows;
         }
-        rows.add(new AnswerRow("ways to fill all holes", tin.ways() + " kind by kind, " + tin.waysHoleByHole() + " hole by hole"));
+        rows.add(new AnswerRow(
+                "ways to fill all holes", tin.ways() + " kind by kind, " + tin.waysHoleByHole() + " hole by hole"));
         if (tin.over() > 0) {
             rows.add(new AnswerRow("left over then", Figures.count(tin.over(), "bolt")));
         }
@@ -32,7 +33,8 @@ public final class TinWords {
             rows.add(new AnswerRow(
                     tin.holes().get(hole).name(),
                     tin.findForced(hole)
-                            .map(bolt -> "only " + bolt.name() + " (" + tin.holes().get(at).count() + ")")
+                            .map(bolt -> "only " + bolt.name() + " ("
+                                    + tin.holes().get(at).count() + ")")
                             .orElseGet(() -> choices(tin, at))));
         }
         return rows;
@@ -43,9 +45,8 @@ public final class TinWords {
         for (int bolt = 0; bolt < tin.bolts().size(); bolt++) {
             MixedTin.Range range = tin.ranges().get(bolt).get(hole);
             if (range.most() > 0) {
-                String number = range.isForced()
-                        ? String.valueOf(range.most())
-                        : range.fewest() + " to " + range.most();
+                String number =
+                        range.isForced() ? String.valueOf(range.most()) : range.fewest() + " to " + range.most();
                 words.add(number + " of " + tin.bolts().get(bolt).name());
             }
         }
@@ -61,7 +62,9 @@ public final class TinWords {
                 String said = said(pair);
                 if (!said.isEmpty()) {
                     rows.add(new AnswerRow(
-                            tin.bolts().get(bolt).name() + " in " + tin.holes().get(hole).name(), said));
+                            tin.bolts().get(bolt).name() + " in "
+                                    + tin.holes().get(hole).name(),
+                            said));
                 }
             }
         }
@@ -75,25 +78,29 @@ public final class TinWords {
         }
         List<String> words = new ArrayList<>();
         for (BoltInHole.Hindrance hindrance : pair.hindrances()) {
-            words.add(switch (hindrance) {
-                case OTHER_THREAD -> "";
-                case BOTTOMS ->
-                    "bottoms by " + number(pair.over_mm(), 1)
-                            + " mm: it feels tight and clamps nothing, or cracks the casting";
-                case SHORT ->
-                    "engages " + number(pair.engaged_mm(), 1) + " mm only, " + number(pair.wanted_mm(), 1)
-                            + " mm are asked for";
-                case REACHES_MOVING_PART -> "reaches what moves behind, by " + number(pair.over_mm(), 1) + " mm";
-                case REACHES_PART -> "reaches what lies behind, by " + number(pair.over_mm(), 1) + " mm";
-            });
+            words.add(
+                    switch (hindrance) {
+                        case OTHER_THREAD -> "";
+                        case BOTTOMS ->
+                            "bottoms by " + number(pair.over_mm(), 1)
+                                    + " mm: it feels tight and clamps nothing, or cracks the casting";
+                        case SHORT ->
+                            "engages " + number(pair.engaged_mm(), 1) + " mm only, " + number(pair.wanted_mm(), 1)
+                                    + " mm are asked for";
+                        case REACHES_MOVING_PART ->
+                            "reaches what moves behind, by " + number(pair.over_mm(), 1) + " mm";
+                        case REACHES_PART -> "reaches what lies behind, by " + number(pair.over_mm(), 1) + " mm";
+                    });
         }
         for (BoltInHole.Remark remark : pair.isLegal() ? pair.remarks() : List.<BoltInHole.Remark>of()) {
-            words.add(switch (remark) {
-                case ENGAGEMENT_FAIR -> "may go, engages " + number(pair.engaged_mm(), 1) + " mm: fair, not good";
-                case NEAR_THE_BOTTOM -> "may go, less than a turn above the bottom: blow the hole out first";
-                case SEAL_THE_THREAD -> "may go, with sealant on the thread";
-                case MATERIAL_UNKNOWN -> "may go, if the material is known";
-            });
+            words.add(
+                    switch (remark) {
+                        case ENGAGEMENT_FAIR ->
+                            "may go, engages " + number(pair.engaged_mm(), 1) + " mm: fair, not good";
+                        case NEAR_THE_BOTTOM -> "may go, less than a turn above the bottom: blow the hole out first";
+                        case SEAL_THE_THREAD -> "may go, with sealant on the thread";
+                        case MATERIAL_UNKNOWN -> "may go, if the material is known";
+                    });
         }
         return String.join("; ", words);
     }
@@ -119,7 +126,8 @@ public final class TinWords {
                     String.join(
                                     ", then ",
                                     left.toLook().stream()
-                                            .map(each -> tin.holes().get(each.hole()).name())
+                                            .map(each ->
+                                                    tin.holes().get(each.hole()).name())
                                             .toList())
                             + ": " + Figures.time(Math.round(left.expectedCost())) + " on average"));
         }

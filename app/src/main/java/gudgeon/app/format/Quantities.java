@@ -108,7 +108,8 @@ final class Quantities {
             return new Parsed.Wrong(
                     shown + " is " + found.words() + " where " + kind.words() + " belongs", advice(kind));
         }
-        return new Parsed.Sound(new Measure(convert(matcher.group(1), meaning.get().unit(), kind.unit()), typed));
+        return new Parsed.Sound(
+                new Measure(convert(matcher.group(1), meaning.get().unit(), kind.unit()), typed));
     }
 
     private static String advice(QuantityKind kind) {

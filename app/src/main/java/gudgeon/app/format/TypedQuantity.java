@@ -48,7 +48,9 @@ public record TypedQuantity(double value, QuantityKind kind, String unit) {
         return switch (Quantities.parse(plain, kind)) {
             case Quantities.Parsed.Sound sound ->
                 new TypedQuantity(
-                        sound.measure().value(), kind, printed(plain.replaceFirst("^[+-]?[0-9.]+[\\s\\u00a0\\u2007\\u2009\\u200a\\u202f]*", "")));
+                        sound.measure().value(),
+                        kind,
+                        printed(plain.replaceFirst("^[+-]?[0-9.]+[\\s\\u00a0\\u2007\\u2009\\u200a\\u202f]*", "")));
             case Quantities.Parsed.Wrong wrong ->
                 throw new IllegalArgumentException(field + ": " + wrong.what() + "; " + wrong.advice());
         };
@@ -80,7 +82,8 @@ public record TypedQuantity(double value, QuantityKind kind, String unit) {
         }
         Span span = new Span(read(field, first, kind, comma), read(field, second, kind, comma));
         if (span.least().value() > span.most().value()) {
-            throw new IllegalArgumentException(field + ": " + Wording.shown(typed) + " goes from more to less; swap its ends");
+            throw new IllegalArgumentException(
+                    field + ": " + Wording.shown(typed) + " goes from more to less; swap its ends");
         }
         return span;
     }
@@ -92,8 +95,7 @@ public record TypedQuantity(double value, QuantityKind kind, String unit) {
 
     /** Another value of the same kind, in this unit, to so many figures: "53.3 N·m". */
     public String like(double other, int figures) {
-        double one = Quantities.convert(
-                "1", UnitWords.find(unit).orElseThrow().unit(), kind.unit());
+        double one = Quantities.convert("1", UnitWords.find(unit).orElseThrow().unit(), kind.unit());
         BigDecimal shown = BigDecimal.valueOf(other / one).round(new MathContext(figures, RoundingMode.HALF_UP));
         int scale = Math.max(0, shown.stripTrailingZeros().scale());
         String blank = unit.equals("°") ? "" : " ";

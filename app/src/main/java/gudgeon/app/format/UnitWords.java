@@ -31,10 +31,8 @@ final class UnitWords {
             Units.KILOGRAM.multiply(GRAVITY).asType(Force.class);
 
     /** Conventional mercury: 13.5951 times water of 1,000 kg/m³ under standard gravity; pressure for each unit of height. */
-    private static final Unit<?> MERCURY = Units.KILOGRAM
-            .divide(Units.METRE.pow(3))
-            .multiply(13_595.1)
-            .multiply(GRAVITY);
+    private static final Unit<?> MERCURY =
+            Units.KILOGRAM.divide(Units.METRE.pow(3)).multiply(13_595.1).multiply(GRAVITY);
 
     /** The gallon of the UK, 4.54609 l exactly (weights and measures act, 1985); that of the US is 231 cubic inches. */
     private static final Unit<?> UK_GALLON = Units.LITRE.multiply(4.54609);
@@ -99,7 +97,12 @@ final class UnitWords {
         put(map, "PRESSURE", POUND_FORCE.divide(INCH.pow(2)), "psi");
         put(map, "PRESSURE", Units.PASCAL, "pa");
         put(map, "PRESSURE", MetricPrefix.HECTO(Units.PASCAL), "hpa", "mbar");
-        put(map, "PRESSURE", KILOGRAM_FORCE.divide(MetricPrefix.CENTI(Units.METRE).pow(2)), "kgf/cm2", "kgf/cm²");
+        put(
+                map,
+                "PRESSURE",
+                KILOGRAM_FORCE.divide(MetricPrefix.CENTI(Units.METRE).pow(2)),
+                "kgf/cm2",
+                "kgf/cm²");
         put(map, "PRESSURE", Units.PASCAL.multiply(101_325), "atm");
         put(map, "PRESSURE", MERCURY.multiply(MetricPrefix.MILLI(Units.METRE)), "mmhg");
         put(map, "PRESSURE", MERCURY.multiply(INCH), "inhg");

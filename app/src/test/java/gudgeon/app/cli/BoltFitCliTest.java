@@ -25,8 +25,17 @@ class BoltFitCliTest {
     @Test
     void throughACrowFoot() {
         JsonNode answer = json(
-                "bolt", "wrench", "60 N·m", "--have", "small: 5-25 N·m", "--have", "middle: 20-100 N·m", "--have",
-                "large: 40-200 N·m", "--adaptor", "50 mm, 400 mm");
+                "bolt",
+                "wrench",
+                "60 N·m",
+                "--have",
+                "small: 5-25 N·m",
+                "--have",
+                "middle: 20-100 N·m",
+                "--have",
+                "large: 40-200 N·m",
+                "--adaptor",
+                "50 mm, 400 mm");
         assertThat(answer.get("setting_Nm").asDouble()).isCloseTo(53.333, within(0.001));
         assertThat(answer.get("setting").asString()).isEqualTo("53.3 N·m");
         assertThat(answer.get("take").asString()).isEqualTo("middle");
@@ -36,7 +45,9 @@ class BoltFitCliTest {
 
     @Test
     void shownInTheUnitTyped() {
-        assertThat(json("bolt", "wrench", "44.25 lbf·ft", "--adaptor", "2 in, 16 in").get("setting").asString())
+        assertThat(json("bolt", "wrench", "44.25 lbf·ft", "--adaptor", "2 in, 16 in")
+                        .get("setting")
+                        .asString())
                 .isEqualTo("39.3 lbf·ft");
     }
 
@@ -51,15 +62,27 @@ class BoltFitCliTest {
     /** VDI 2230: M8 8.8 at friction 0.12 and 90 % of yield 18.6 kN and 24.6 N·m; from memory. */
     @Test
     void torqueAndBackAgain() {
-        JsonNode torque = json(
-                "bolt", "torque", "M8", "--class", "8.8", "--thread", "0.12", "--head", "11.63 mm, 9 mm");
+        JsonNode torque =
+                json("bolt", "torque", "M8", "--class", "8.8", "--thread", "0.12", "--head", "11.63 mm, 9 mm");
         JsonNode point = torque.get("points").get(1);
         assertThat(point.get("preload_N").asDouble()).isCloseTo(18_600, within(100.0));
         assertThat(point.get("torque_Nm").asDouble()).isCloseTo(24.6, within(0.3));
         JsonNode band = json(
-                "bolt", "preload", String.format(java.util.Locale.ROOT, "%.9f N·m", point.get("torque_Nm").asDouble()), "M8", "--class", "8.8", "--thread", "0.12",
-                "--head", "11.63 mm, 9 mm");
-        assertThat(band.get("likely").get("preload_N").asDouble()).isCloseTo(point.get("preload_N").asDouble(), within(1e-3));
+                "bolt",
+                "preload",
+                String.format(
+                        java.util.Locale.ROOT,
+                        "%.9f N·m",
+                        point.get("torque_Nm").asDouble()),
+                "M8",
+                "--class",
+                "8.8",
+                "--thread",
+                "0.12",
+                "--head",
+                "11.63 mm, 9 mm");
+        assertThat(band.get("likely").get("preload_N").asDouble())
+                .isCloseTo(point.get("preload_N").asDouble(), within(1e-3));
         assertThat(band.get("likely").get("share_of_yield").asDouble()).isCloseTo(0.9, within(1e-7));
     }
 
@@ -68,7 +91,9 @@ class BoltFitCliTest {
     void afterAnInterruption() {
         String order = "1,2,3,4,5,6,7,8,9,10";
         String seven = "1,2,3,4,5,6,7";
-        assertThat(json("bolt", "restart", "torque", "--order", order, "--marked", seven).get("turn")).hasSize(10);
+        assertThat(json("bolt", "restart", "torque", "--order", order, "--marked", seven)
+                        .get("turn"))
+                .hasSize(10);
         JsonNode angle = json("bolt", "restart", "angle", "--order", order, "--marked", seven);
         assertThat(angle.get("turn")).extracting(JsonNode::asString).containsExactly("8", "9", "10");
         assertThat(angle.get("leave")).hasSize(7);
@@ -80,47 +105,111 @@ class BoltFitCliTest {
     @Test
     void aMixedTin() {
         List<String> words = List.of(
-                "bolt", "tin", "--bolt", "8 x M6x1 x 20 mm", "--bolt", "6 x M6x1x30", "--bolt", "5 x M8x35", "--bolt",
-                "4 x M8x1.25 x 50 mm", "--hole", "edge: 4 x M6x1, clamped 8 mm, aluminium 16 mm deep", "--hole",
-                "belt: 4 x M6, clamped 8 mm, aluminium 12 mm through, moving 3 mm behind", "--hole",
-                "idler: 6 x M6x1, clamped 14 mm, aluminium 22 mm deep, opens to oil", "--hole",
-                "pump: 5 x M8, clamped 16 mm, cast iron 22 mm deep", "--hole",
-                "mounting: 4 x M8x1.25, clamped 30 mm, aluminium 24 mm deep", "--left", "M6x1 x 20", "--seen", "edge: 2",
-                "--cost", "belt: 45 min");
+                "bolt",
+                "tin",
+                "--bolt",
+                "8 x M6x1 x 20 mm",
+                "--bolt",
+                "6 x M6x1x30",
+                "--bolt",
+                "5 x M8x35",
+                "--bolt",
+                "4 x M8x1.25 x 50 mm",
+                "--hole",
+                "edge: 4 x M6x1, clamped 8 mm, aluminium 16 mm deep",
+                "--hole",
+                "belt: 4 x M6, clamped 8 mm, aluminium 12 mm through, moving 3 mm behind",
+                "--hole",
+                "idler: 6 x M6x1, clamped 14 mm, aluminium 22 mm deep, opens to oil",
+                "--hole",
+                "pump: 5 x M8, clamped 16 mm, cast iron 22 mm deep",
+                "--hole",
+                "mounting: 4 x M8x1.25, clamped 30 mm, aluminium 24 mm deep",
+                "--left",
+                "M6x1 x 20",
+                "--seen",
+                "edge: 2",
+                "--cost",
+                "belt: 45 min");
         JsonNode answer = json(words.toArray(String[]::new));
         assertThat(answer.get("ways").asString()).isEqualTo("1");
-        assertThat(answer.get("pairs").get(1).get(1).get("hindrances").get(0).asString()).isEqualTo("reaches moving part");
-        assertThat(answer.get("leftover").get("likeliest").get(0).get("hole").asInt()).isEqualTo(1);
-        assertThat(answer.get("leftover").get("likeliest").get(0).get("chance").asDouble()).isCloseTo(2 / 3.0, within(1e-12));
+        assertThat(answer.get("pairs").get(1).get(1).get("hindrances").get(0).asString())
+                .isEqualTo("reaches moving part");
+        assertThat(answer.get("leftover").get("likeliest").get(0).get("hole").asInt())
+                .isEqualTo(1);
+        assertThat(answer.get("leftover").get("likeliest").get(0).get("chance").asDouble())
+                .isCloseTo(2 / 3.0, within(1e-12));
         assertThat(answer.get("leftover").get("to_look").get(0).asInt()).isZero();
-        assertThat(Typed.run(words.toArray(String[]::new)).out()).contains("bottoms by").contains("only M6x1 x 20 (4)");
+        assertThat(Typed.run(words.toArray(String[]::new)).out())
+                .contains("bottoms by")
+                .contains("only M6x1 x 20 (4)");
     }
 
     @Test
     void fitsOnTheCommandLine() {
         JsonNode shims = json(
-                "fit", "shims", "--wanted", "0.15 mm to 0.25 mm", "--valve", "inlet 1: 0.10 mm, 2.70 mm", "--valve",
+                "fit",
+                "shims",
+                "--wanted",
+                "0.15 mm to 0.25 mm",
+                "--valve",
+                "inlet 1: 0.10 mm, 2.70 mm",
+                "--valve",
                 "inlet 2: 0.30 mm, 2.60 mm");
-        assertThat(shims.get("plans").get(0).get("placed").get(0).get("from").asString()).isEqualTo("valve");
+        assertThat(shims.get("plans").get(0).get("placed").get(0).get("from").asString())
+                .isEqualTo("valve");
         JsonNode pistons = json(
-                "fit", "pistons", "--bore", "86.010 mm, 86.020 mm", "--piston", "85.970 mm, 85.960 mm", "--wanted",
+                "fit",
+                "pistons",
+                "--bore",
+                "86.010 mm, 86.020 mm",
+                "--piston",
+                "85.970 mm, 85.960 mm",
+                "--wanted",
                 "0.04 mm to 0.06 mm");
-        assertThat(pistons.get("best").get("piece_of")).extracting(JsonNode::asInt).containsExactly(1, 0);
+        assertThat(pistons.get("best").get("piece_of"))
+                .extracting(JsonNode::asInt)
+                .containsExactly(1, 0);
         JsonNode weights = json("fit", "weights", "--kind", "pistons: 400 g, 404 g", "--kind", "rods: 602 g, 600 g");
         assertThat(weights.get("best").get("spread_g").asDouble()).isCloseTo(2, within(1e-9));
         JsonNode gasket = json(
                 "fit", "gasket", "--piston", "0.58 mm, 0.60 mm", "--grade", "2 notches: 0.55 mm to 0.65 mm, 1.50 mm");
         assertThat(gasket.get("grade").asString()).isEqualTo("2 notches");
         JsonNode shells = json(
-                "fit", "shells", "--bearing", "main 1: 59.000 mm, 54.980 mm", "--grade", "red: 1.990 mm, 4", "--wanted",
+                "fit",
+                "shells",
+                "--bearing",
+                "main 1: 59.000 mm, 54.980 mm",
+                "--grade",
+                "red: 1.990 mm, 4",
+                "--wanted",
                 "0.03 mm to 0.05 mm");
-        assertThat(shells.get("plan").get("placed").get(0).get("clearance_mm").asDouble()).isCloseTo(0.04, within(1e-9));
+        assertThat(shells.get("plan").get("placed").get(0).get("clearance_mm").asDouble())
+                .isCloseTo(0.04, within(1e-9));
         JsonNode rings = json(
-                "fit", "rings", "--bore", "86.01 mm", "--gap", "0.25 mm", "--gauge", "86.00 mm", "--wanted", "0.30 mm to 0.50 mm");
+                "fit",
+                "rings",
+                "--bore",
+                "86.01 mm",
+                "--gap",
+                "0.25 mm",
+                "--gauge",
+                "86.00 mm",
+                "--wanted",
+                "0.30 mm to 0.50 mm");
         assertThat(rings.get("best").get("file_mm").asDouble()).isCloseTo(0.05 - 0.01 * Math.PI, within(1e-9));
         JsonNode endFloat = json(
-                "fit", "float", "0.35 mm", "--with", "2.30 mm", "--size", "2.40 mm, 2.50 mm", "--wanted", "0.10 mm to 0.20 mm");
-        assertThat(endFloat.get("choices").get(0).get("pieces_mm").get(0).asDouble()).isEqualTo(2.5);
+                "fit",
+                "float",
+                "0.35 mm",
+                "--with",
+                "2.30 mm",
+                "--size",
+                "2.40 mm, 2.50 mm",
+                "--wanted",
+                "0.10 mm to 0.20 mm");
+        assertThat(endFloat.get("choices").get(0).get("pieces_mm").get(0).asDouble())
+                .isEqualTo(2.5);
     }
 
     @ParameterizedTest

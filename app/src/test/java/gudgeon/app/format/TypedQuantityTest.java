@@ -36,24 +36,41 @@ class TypedQuantityTest {
     }
 
     private static String plain(double number) {
-        return new java.math.BigDecimal(Double.toString(number)).stripTrailingZeros().toPlainString();
+        return new java.math.BigDecimal(Double.toString(number))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     @Test
     void aThousandthOfAnInch() {
-        double thou = TypedQuantity.read("gap", "1 thou", QuantityKind.LENGTH, false).value();
+        double thou =
+                TypedQuantity.read("gap", "1 thou", QuantityKind.LENGTH, false).value();
         assertThat(thou).isEqualTo(0.0254);
-        assertThat(TypedQuantity.read("gap", "0.001\"", QuantityKind.LENGTH, false).value()).isEqualTo(thou);
-        assertThat(TypedQuantity.read("gap", "0.001 in", QuantityKind.LENGTH, false).value()).isEqualTo(thou);
-        assertThat(TypedQuantity.read("gap", "25.4 µm", QuantityKind.LENGTH, false).value()).isEqualTo(thou);
-        assertThat(TypedQuantity.read("gap", "25.4 μm", QuantityKind.LENGTH, false).value()).isEqualTo(thou);
-        assertThat(TypedQuantity.read("gap", "25.4um", QuantityKind.LENGTH, false).value()).isEqualTo(thou);
+        assertThat(TypedQuantity.read("gap", "0.001\"", QuantityKind.LENGTH, false)
+                        .value())
+                .isEqualTo(thou);
+        assertThat(TypedQuantity.read("gap", "0.001 in", QuantityKind.LENGTH, false)
+                        .value())
+                .isEqualTo(thou);
+        assertThat(TypedQuantity.read("gap", "25.4 µm", QuantityKind.LENGTH, false)
+                        .value())
+                .isEqualTo(thou);
+        assertThat(TypedQuantity.read("gap", "25.4 μm", QuantityKind.LENGTH, false)
+                        .value())
+                .isEqualTo(thou);
+        assertThat(TypedQuantity.read("gap", "25.4um", QuantityKind.LENGTH, false)
+                        .value())
+                .isEqualTo(thou);
     }
 
     @Test
     void aDecimalCommaWhereItIsOnesOwn() {
-        assertThat(TypedQuantity.read("torque", "24,5 Nm", QuantityKind.TORQUE, true).value()).isEqualTo(24.5);
-        assertThat(TypedQuantity.read("torque", "24.5 Nm", QuantityKind.TORQUE, true).value()).isEqualTo(24.5);
+        assertThat(TypedQuantity.read("torque", "24,5 Nm", QuantityKind.TORQUE, true)
+                        .value())
+                .isEqualTo(24.5);
+        assertThat(TypedQuantity.read("torque", "24.5 Nm", QuantityKind.TORQUE, true)
+                        .value())
+                .isEqualTo(24.5);
         assertThatThrownBy(() -> TypedQuantity.read("torque", "24,5 Nm", QuantityKind.TORQUE, false))
                 .hasMessage("torque: a decimal comma in '24,5 Nm'; write 24.5 Nm");
         assertThatThrownBy(() -> TypedQuantity.read("torque", "1,234,5 Nm", QuantityKind.TORQUE, true))
@@ -83,9 +100,11 @@ class TypedQuantityTest {
 
     @Test
     void aPintThatSaysWhose() {
-        assertThat(TypedQuantity.read("oil", "1 UK pint", QuantityKind.VOLUME, false).value())
+        assertThat(TypedQuantity.read("oil", "1 UK pint", QuantityKind.VOLUME, false)
+                        .value())
                 .isCloseTo(0.56826125, within(1e-12));
-        assertThat(TypedQuantity.read("oil", "1 US pint", QuantityKind.VOLUME, false).value())
+        assertThat(TypedQuantity.read("oil", "1 US pint", QuantityKind.VOLUME, false)
+                        .value())
                 .isCloseTo(0.473176473, within(1e-12));
     }
 
@@ -99,7 +118,9 @@ class TypedQuantityTest {
 
     @Test
     void rangesThatAreNone() {
-        assertThat(TypedQuantity.readSpan("gap", "0.15 mm to 0.25 mm", QuantityKind.LENGTH, false).most().value())
+        assertThat(TypedQuantity.readSpan("gap", "0.15 mm to 0.25 mm", QuantityKind.LENGTH, false)
+                        .most()
+                        .value())
                 .isEqualTo(0.25);
         assertThatThrownBy(() -> TypedQuantity.readSpan("scale", "25-5 N·m", QuantityKind.TORQUE, false))
                 .hasMessageContaining("swap");
