@@ -15,9 +15,9 @@ import java.util.List;
  */
 public record GasketQuestion(List<String> pistons, List<String> grades, String uncertainty, String allowed) {
     /** Typical uncertainty of a dial gauge on a bridge, millimetres. */
-    private static final double UNCERTAINTY_mm = 0.01;
+    private static final double TYPICAL_UNCERTAINTY_mm = 0.01;
     /** Typical; the manual's figure comes first. */
-    private static final double ALLOWED_mm = 0.10;
+    private static final double TYPICAL_SPREAD_mm = 0.10;
 
     public GasketQuestion {
         pistons = List.copyOf(pistons);
@@ -44,8 +44,9 @@ public record GasketQuestion(List<String> pistons, List<String> grades, String u
                 pistons.stream().map(text -> piston(text, written)).toList();
         List<GasketFit.Grade> known =
                 grades.stream().map(text -> grade(text, written)).toList();
-        double uncertainty_mm = uncertainty.isBlank() ? UNCERTAINTY_mm : written.length_mm("uncertainty", uncertainty);
-        double allowed_mm = allowed.isBlank() ? ALLOWED_mm : written.length_mm("spread", allowed);
+        double uncertainty_mm =
+                uncertainty.isBlank() ? TYPICAL_UNCERTAINTY_mm : written.length_mm("uncertainty", uncertainty);
+        double allowed_mm = allowed.isBlank() ? TYPICAL_SPREAD_mm : written.length_mm("spread", allowed);
         return new Answer(read, known, allowed_mm, GasketFit.of(read, known, uncertainty_mm, allowed_mm));
     }
 

@@ -22,8 +22,8 @@ import java.util.regex.Pattern;
  * @param cost each "cover edge: 20 min": time to open these again; 10 min for those not named
  */
 public record TinQuestion(List<String> bolts, List<String> holes, String left, List<String> seen, List<String> cost) {
-    private static final Pattern BOLTS = Pattern.compile("(\\d{1,3})\\s*(?:[x×]\\s*|\\s)(.+)");
-    private static final Pattern BOLT = Pattern.compile(
+    private static final Pattern COUNTED = Pattern.compile("(\\d{1,3})\\s*(?:[x×]\\s*|\\s)(.+)");
+    private static final Pattern ONE_BOLT = Pattern.compile(
             "(M\\s?[\\d.]+(?:\\s?[x×]\\s?[\\d.]+)?(?: LH)?|\\S+?/\\d+-\\d+)\\s*[x×]\\s*([\\d.,]+)\\s*(\\D*)");
     private static final Pattern WALL = Pattern.compile("([a-z ]*?)\\s*([\\d.,]+\\s?\\S+)\\s+(deep|through)");
     private static final Pattern BEHIND = Pattern.compile("(moving|part)\\s+([\\d.,]+\\s?\\S+)\\s+behind");
@@ -79,8 +79,8 @@ public record TinQuestion(List<String> bolts, List<String> holes, String left, L
     }
 
     private static TinBolt bolt(String text, Written written) {
-        Matcher counted = BOLTS.matcher(text.strip());
-        Matcher read = BOLT.matcher(counted.matches() ? counted.group(2).strip() : "");
+        Matcher counted = COUNTED.matcher(text.strip());
+        Matcher read = ONE_BOLT.matcher(counted.matches() ? counted.group(2).strip() : "");
         if (!read.matches()) {
             throw new IllegalArgumentException(
                     "bolt: '" + Checks.shortened(text) + "' cannot be read; write it like \"8 x M6x1 x 20 mm\"");
@@ -102,7 +102,7 @@ public record TinQuestion(List<String> bolts, List<String> holes, String left, L
     private static TinHole hole(String text, Written written) {
         Written.Named named =
                 written.named("hole", text, 2, 6, "cover edge: 4 x M6x1, clamped 8 mm, aluminium 16 mm deep");
-        Matcher counted = BOLTS.matcher(named.values().getFirst());
+        Matcher counted = COUNTED.matcher(named.values().getFirst());
         if (!counted.matches()) {
             throw new IllegalArgumentException("hole " + named.name() + ": '"
                     + named.values().getFirst() + "' does not say how many of which thread, like \"4 x M6x1\"");

@@ -6,6 +6,7 @@ import gudgeon.app.store.IdTaken;
 import gudgeon.app.store.StoreFailed;
 import gudgeon.app.web.bags.BagPages;
 import gudgeon.app.web.bench.BenchPages;
+import gudgeon.app.web.bolts.BoltPages;
 import gudgeon.app.web.build.BuildPages;
 import gudgeon.app.web.closing.ClosingPages;
 import gudgeon.app.web.correction.CorrectionPages;
@@ -25,6 +26,7 @@ import gudgeon.app.web.page.Pages;
 import gudgeon.app.web.page.Refusal;
 import gudgeon.app.web.photos.PhotoPages;
 import gudgeon.app.web.strip.StripPages;
+import gudgeon.app.web.sums.SumPages;
 import gudgeon.app.web.tags.TagPages;
 import gudgeon.app.web.today.TodayPages;
 import gudgeon.app.web.toolbox.ToolboxPages;
@@ -120,6 +122,8 @@ public final class WebServer implements AutoCloseable {
         new TagPages(desk, pages).route(config.routes);
         new CorrectionPages(desk, pages).route(config.routes);
         new PhotoPages(desk, pages).route(config.routes);
+        new BoltPages(desk, pages).route(config.routes);
+        new SumPages(pages).route(config.routes);
     }
 
     private static void configure(JavalinConfig config) {

@@ -33,6 +33,7 @@ public record Sheet(
     public enum Section {
         JOBS("Jobs", "/"),
         ENGINES("Engines", "/engines"),
+        SUMS("Sums", "/sums"),
         NONE("", "");
 
         private final String label;
@@ -53,7 +54,7 @@ public record Sheet(
 
         /** What the menu shows. */
         public static List<Section> menu() {
-            return List.of(JOBS, ENGINES);
+            return List.of(JOBS, ENGINES, SUMS);
         }
     }
 
