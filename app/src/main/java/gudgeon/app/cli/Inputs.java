@@ -38,15 +38,12 @@ final class Inputs {
     }
 
     static String counts(List<Problem> problems) {
-        return counted(problems, Severity.FAULT, "fault")
-                + counted(problems, Severity.WARNING, ", warning")
+        return counted(problems, Severity.FAULT, "fault") + counted(problems, Severity.WARNING, ", warning")
                 + counted(problems, Severity.REMARK, ", remark");
     }
 
     private static String counted(List<Problem> problems, Severity severity, String word) {
-        long count = problems.stream()
-                .filter(problem -> problem.severity() == severity)
-                .count();
+        long count = problems.stream().filter(problem -> problem.severity() == severity).count();
         if (count == 0 && severity != Severity.FAULT) {
             return "";
         }

@@ -41,8 +41,7 @@ final class JobQuestionCommand implements Callable<Integer> {
             names = "--pdf",
             paramLabel = "FILE",
             defaultValue = "",
-            description =
-                    "plan, build, order: write the sheet to print, as the job stands; places: labels for the bags.")
+            description = "plan, build, order: write the sheet to print, as the job stands; places: labels for the bags.")
     private String pdf = "";
 
     @Option(

@@ -57,13 +57,11 @@ public record JobPapers(Job job, String date) {
         Set<String> done = new LinkedHashSet<>();
         plan.operations().stream().filter(bench::isDone).forEach(step -> done.add(step.id()));
         Map<String, String> bags = new LinkedHashMap<>();
-        job.facts()
-                .kept()
-                .bags()
-                .values()
-                .forEach(bag -> bag.joints().keySet().forEach(joint -> bags.put(joint, bag.bag())));
-        return Optional.of(
-                BuildSheet.pdf(job.engine(), Bags.written(bags), plan, done, subject(), Cautions.catalogue(), issue()));
+        job.facts().kept().bags().values().forEach(bag -> bag.joints()
+                .keySet()
+                .forEach(joint -> bags.put(joint, bag.bag())));
+        return Optional.of(BuildSheet.pdf(
+                job.engine(), Bags.written(bags), plan, done, subject(), Cautions.catalogue(), issue()));
     }
 
     /** What to buy, to tick off. */
@@ -86,7 +84,9 @@ public record JobPapers(Job job, String date) {
     /** Labels to cut apart; empty when there is nothing to label. */
     public Optional<byte[]> labelSheet() {
         List<LabelSheet.Label> labels = labels();
-        return labels.isEmpty() ? Optional.empty() : Optional.of(LabelSheet.pdf(job.engine(), labels, issue()));
+        return labels.isEmpty()
+                ? Optional.empty()
+                : Optional.of(LabelSheet.pdf(job.engine(), labels, issue()));
     }
 
     private String subject() {

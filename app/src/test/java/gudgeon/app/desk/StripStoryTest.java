@@ -52,8 +52,7 @@ class StripStoryTest {
         try (TestBench bench = new TestBench(folder, new OpenJob.Start.Shipped("wren-160"), "piston")) {
             Joint joint = bench.job.engine().joints().stream()
                     .filter(one -> one.makeup().fasteners().stream()
-                            .anyMatch(fastener -> fastener.once().isEmpty()
-                                    && !fastener.thread().isEmpty()))
+                            .anyMatch(fastener -> fastener.once().isEmpty() && !fastener.thread().isEmpty()))
                     .findFirst()
                     .orElseThrow();
             Fastener snapped = joint.makeup().fasteners().stream()
@@ -81,15 +80,11 @@ class StripStoryTest {
                 List<String> falling = Watch.falling(bench.job, next);
                 for (String part : falling) {
                     told++;
-                    assertThat(bench.job.engine().part(part).care().keep())
-                            .as(part)
-                            .isNotEmpty();
+                    assertThat(bench.job.engine().part(part).care().keep()).as(part).isNotEmpty();
                     assertThat(bench.job.facts().stripped().away()).doesNotContainKey(part);
                     bench.say(Say.that(new Keeping.Marked(List.of(part), "scribed")));
                 }
-                assertThat(Watch.falling(bench.job, next))
-                        .as("marked before " + next.id())
-                        .isEmpty();
+                assertThat(Watch.falling(bench.job, next)).as("marked before " + next.id()).isEmpty();
                 step(bench);
             }
             assertThat(told).as("parts of the Wren that would lose their place").isPositive();

@@ -64,10 +64,8 @@ class ToolsAndPiecesTest {
         try (TestBench bench = bench()) {
             assertThat(was(bench, GASKET, OldBesideNew.Sort.HOLES)).isEqualTo("6");
             assertThat(was(bench, GASKET, OldBesideNew.Sort.LENGTH)).isEqualTo("none");
-            assertThat(was(bench, "copper washer 10 x 16 x 1", OldBesideNew.Sort.SIZE))
-                    .isEqualTo("10 x 16 x 1");
-            assertThat(was(bench, "copper washer 10 x 16 x 1", OldBesideNew.Sort.COUNT))
-                    .isEqualTo("2");
+            assertThat(was(bench, "copper washer 10 x 16 x 1", OldBesideNew.Sort.SIZE)).isEqualTo("10 x 16 x 1");
+            assertThat(was(bench, "copper washer 10 x 16 x 1", OldBesideNew.Sort.COUNT)).isEqualTo("2");
             assertThat(was(bench, bolt(bench), OldBesideNew.Sort.COUNT)).isEqualTo("6");
             assertThat(was(bench, bolt(bench), OldBesideNew.Sort.LENGTH)).isEqualTo("25");
             assertThat(was(bench, bolt(bench), OldBesideNew.Sort.SIZE)).isEqualTo("M6x1");
@@ -102,9 +100,7 @@ class ToolsAndPiecesTest {
             bench.say(StepDone.of(bench.job.findNext().orElseThrow().id()));
             bench.say(new PartsOff(List.of("cover"), "shelf", false, ""));
             bench.say(new CameIn(bolt, 6, true, Map.of(OldBesideNew.Sort.LENGTH, "25.4 mm"), ""));
-            assertThat(OldBesideNew.differences(bench.job, bolt))
-                    .as("a rule cannot tell them apart")
-                    .isEmpty();
+            assertThat(OldBesideNew.differences(bench.job, bolt)).as("a rule cannot tell them apart").isEmpty();
             bench.say(new CameIn(bolt, 6, true, Map.of(OldBesideNew.Sort.LENGTH, "22"), ""));
             assertThat(OldBesideNew.differences(bench.job, bolt))
                     .containsExactly(new Keeping.Compared(bolt, "length", "25", "22"));
@@ -114,8 +110,7 @@ class ToolsAndPiecesTest {
                             .map(Keeping.Received.class::cast)
                             .findFirst())
                     .as("a tick does not outweigh a fact")
-                    .hasValueSatisfying(
-                            received -> assertThat(received.compared()).isFalse());
+                    .hasValueSatisfying(received -> assertThat(received.compared()).isFalse());
             BuildBench build = new BuildBench(bench.job);
             List<BuildPlan.Operation> fits = build.plan().operations().stream()
                     .filter(step -> !build.differences(step).isEmpty())
@@ -143,21 +138,17 @@ class ToolsAndPiecesTest {
             assertThat(unknown.tools()).extracting(LayOut.Tool::name).contains("long ratchet");
             assertThat(unknown.missing()).isEmpty();
             bench.say(Say.that(new Keeping.ToolMarked("long ratchet", Keeping.Whose.MISSING, "")));
-            assertThat(LayOut.of(bench.job, Toolbox.of(bench.workshop, bench.job), 90)
-                            .missing())
+            assertThat(LayOut.of(bench.job, Toolbox.of(bench.workshop, bench.job), 90).missing())
                     .extracting(LayOut.Tool::name)
                     .containsExactly("long ratchet");
-            assertThat(LayOut.of(bench.job, Toolbox.of(bench.workshop, bench.job), 0)
-                            .missing())
+            assertThat(LayOut.of(bench.job, Toolbox.of(bench.workshop, bench.job), 0).missing())
                     .as("no time, no step, no tool")
                     .isEmpty();
 
             Job other = another(bench, "");
             Job strangers = another(bench, "Ann");
-            assertThat(Toolbox.of(bench.workshop, other).isMissing("Long ratchet"))
-                    .isTrue();
-            assertThat(Toolbox.of(bench.workshop, strangers).isMissing("long ratchet"))
-                    .isFalse();
+            assertThat(Toolbox.of(bench.workshop, other).isMissing("Long ratchet")).isTrue();
+            assertThat(Toolbox.of(bench.workshop, strangers).isMissing("long ratchet")).isFalse();
             bench.later(Duration.ofMinutes(1));
             bench.job = other;
             bench.say(Say.that(new Keeping.ToolMarked("Long ratchet", Keeping.Whose.BORROWED, "Ann")));

@@ -88,8 +88,7 @@ final class Visitor {
     }
 
     /** Sends fields and files, as a form with files does, and follows the answer. */
-    Page upload(String path, Map<String, String> fields, String name, byte[]... files)
-            throws IOException, InterruptedException {
+    Page upload(String path, Map<String, String> fields, String name, byte[]... files) throws IOException, InterruptedException {
         String edge = "edge-of-a-part-7d1f";
         ByteArrayOutputStream body = new ByteArrayOutputStream();
         for (Map.Entry<String, String> field : fields.entrySet()) {
@@ -120,8 +119,7 @@ final class Visitor {
     /** What a path serves, as it comes. */
     byte[] bytes(String path) throws IOException, InterruptedException {
         return client.send(
-                        HttpRequest.newBuilder(URI.create(root + path)).build(),
-                        HttpResponse.BodyHandlers.ofByteArray())
+                        HttpRequest.newBuilder(URI.create(root + path)).build(), HttpResponse.BodyHandlers.ofByteArray())
                 .body();
     }
 

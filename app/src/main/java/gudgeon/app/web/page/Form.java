@@ -152,9 +152,7 @@ public final class Form {
 
     /** The id of an entry, as an address or a form names it; empty when it cannot be one. */
     public static Optional<UUID> findId(String text) {
-        return text.matches("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")
-                ? Optional.of(UUID.fromString(text))
-                : Optional.empty();
+        return text.matches("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}") ? Optional.of(UUID.fromString(text)) : Optional.empty();
     }
 
     /**
@@ -166,8 +164,7 @@ public final class Form {
         String text = typed(ENTRY);
         if (!text.matches("[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}")) {
             throw Refusal.wrong(
-                    "This form has lost its entry number. Nothing was changed.",
-                    "Load the page again and send it again.");
+                    "This form has lost its entry number. Nothing was changed.", "Load the page again and send it again.");
         }
         return UUID.fromString(text);
     }

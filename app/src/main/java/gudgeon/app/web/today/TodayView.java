@@ -273,10 +273,9 @@ public final class TodayView {
         };
         List<String> parts = switch (work) {
             case Today.Work.Undo one -> one.operation().pieces();
-            case Today.Work.Fit one ->
-                one.operation().kind() == BuildPlan.Kind.PLACE
-                        ? one.operation().subject().parts()
-                        : List.of();
+            case Today.Work.Fit one -> one.operation().kind() == BuildPlan.Kind.PLACE
+                    ? one.operation().subject().parts()
+                    : List.of();
             case Today.Work.Soak one -> List.of();
         };
         ToldCautions.Told now = told.at(number, ids, parts);

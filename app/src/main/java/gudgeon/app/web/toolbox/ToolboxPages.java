@@ -74,7 +74,8 @@ public final class ToolboxPages {
                 .orElse(Keeping.Whose.MISSING);
         int minutes = form.whole("minutes", "the time", LayOut.SHORTEST, LayOut.LONGEST).orElse(LayOut.USUAL_MINUTES);
         if (form.sound()) {
-            Keeping.ToolMarked said = new Keeping.ToolMarked(tool, whose, whose == Keeping.Whose.BORROWED ? from : "");
+            Keeping.ToolMarked said =
+                    new Keeping.ToolMarked(tool, whose, whose == Keeping.Whose.BORROWED ? from : "");
             if (desk.write(job, Say.that(said), form, Names.capital(tool) + ": " + ToolWords.of(said) + ".")) {
                 Pages.goTo(request, JobPaths.job(job) + "/toolbox?minutes=" + minutes + "&said=" + form.entry());
                 return;
