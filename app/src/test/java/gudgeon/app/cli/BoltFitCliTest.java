@@ -250,14 +250,14 @@ class BoltFitCliTest {
     @Test
     void everyExampleOfTheHelpRuns() {
         for (String family : new String[] {"bolt", "fit"}) {
-            picocli.CommandLine line = Main.commandLine(new Screen(
+            picocli.CommandLine line = java.util.Objects.requireNonNull(Main.commandLine(new Screen(
                             new java.io.PrintWriter(java.io.Writer.nullWriter()),
                             new java.io.PrintWriter(java.io.Writer.nullWriter()),
                             96,
                             false,
                             false))
                     .getSubcommands()
-                    .get(family);
+                    .get(family));
             assertThat(line.getSubcommands()).hasSizeGreaterThan(6);
             line.getSubcommands().forEach((name, command) -> {
                 String example = command.getCommandSpec().usageMessage().footer()[1];
