@@ -50,6 +50,9 @@ final class Walk {
                 new Stop("strip-stuck", "/engines/wren-160/strip?reach=piston&stuck=head-studs"),
                 new Stop("strip-blocked", "/engines/dunlin-22d/strip?reach=head"),
                 new Stop("strip-unknown", "/engines/wren-160/strip?reach=pistn"),
+                new Stop("sums", "/sums"),
+                new Stop("sum-shims", "/sums/shims?wanted=0.15+mm+to+0.25+mm&valves=inlet+1%3A+0.10+mm%2C+2.70+mm%0Ainlet+2%3A+0.30+mm%2C+2.60+mm"),
+                new Stop("sum-tin", "/sums/tin?bolts=4+x+M6x1x20&holes=edge%3A+4+x+M6%2C+clamped+8+mm%2C+aluminium+16+mm+deep&left=M6x1x20"),
                 new Stop("jobs-none", "/"),
                 new Stop("new-job", "/new-job"),
                 new Stop("error", "/nowhere")));
@@ -101,6 +104,8 @@ final class Walk {
         stops.add(new Stop("build-stage", built + "/build/bench"));
         stops.add(new Stop("build-sure", built + "/build/sure?step=head-studs%2F2"));
         stops.add(new Stop("build-broken", built + "/build/broken"));
+        stops.add(new Stop("bolts", built + "/bolts"));
+        stops.add(new Stop("bolt", built + "/bolts/head-studs"));
         stops.add(new Stop("build-way", built + "/build"));
         stops.add(new Stop("bags-all", built + "/bags"));
         stops.add(new Stop("tags-half", built + "/tags"));

@@ -156,17 +156,21 @@ public final class BoltWords {
         return rows;
     }
 
-    /** Whether a wrench suits, with the reason. */
+    /** Whether a wrench suits, with its scale and the reason. */
     public static String fit(Wrench.Judged judged) {
         Wrench wrench = judged.wrench();
-        String scale = number(wrench.least_Nm(), 0) + " to " + number(wrench.most_Nm(), 0) + " N·m";
+        return number(wrench.least_Nm(), 0) + " to " + number(wrench.most_Nm(), 0) + " N·m: " + reason(judged);
+    }
+
+    /** Whether a wrench suits, or why not. */
+    public static String reason(Wrench.Judged judged) {
         return switch (judged.fit()) {
-            case SUITS -> scale + ": suits";
+            case SUITS -> "suits";
             case LOW_ON_SCALE ->
-                scale + ": too low on its scale, it can be relied on from " + number(wrench.reliableFrom_Nm(), 0)
-                        + " N·m";
-            case BELOW_SCALE -> scale + ": cannot be set so low";
-            case ABOVE_SCALE -> scale + ": cannot be set so high";
+                "too low on its scale, it can be relied on from "
+                        + number(judged.wrench().reliableFrom_Nm(), 0) + " N·m";
+            case BELOW_SCALE -> "cannot be set so low";
+            case ABOVE_SCALE -> "cannot be set so high";
         };
     }
 

@@ -20,7 +20,7 @@ public final class BoltListView {
         return JointTightening.joints(job).stream()
                 .map(joint -> new EngineView.Item(
                         joint.name() + ": "
-                                + Figures.count(joint.makeup().fasteners().size(), "bolt") + ", "
+                                + Figures.count(joint.makeup().fasteners().size(), "fastener") + ", "
                                 + String.join("; ", JointView.stages(joint)),
                         JobPaths.job(job) + "/bolts/" + joint.id(),
                         ""))

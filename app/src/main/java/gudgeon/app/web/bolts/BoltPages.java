@@ -5,6 +5,7 @@ import gudgeon.app.desk.JointTightening;
 import gudgeon.app.desk.Toolbox;
 import gudgeon.app.desk.Written;
 import gudgeon.app.web.jobs.JobDesk;
+import gudgeon.app.web.jobs.JobLine;
 import gudgeon.app.web.page.Form;
 import gudgeon.app.web.page.Pages;
 import gudgeon.app.web.page.Refusal;
@@ -29,7 +30,7 @@ public final class BoltPages {
     public void route(RoutesConfig routes) {
         routes.get("/jobs/{job}/bolts", request -> {
             Job job = desk.job(request);
-            pages.show(request, "bolts/bolts.jte", desk.sheet(job, "Bolts", Sheet.Stage.BUILD), new BoltListView(job));
+            pages.show(request, "bolts/bolts.jte", desk.sheet(job, "Bolts", JobLine.stage(job.stage())), new BoltListView(job));
         });
         routes.get("/jobs/{job}/bolts/{joint}", this::show);
     }
@@ -54,7 +55,7 @@ public final class BoltPages {
         }
         Toolbox toolbox = Toolbox.of(desk.workshop(), job);
         BoltView view = new BoltView(job, new JointTightening(job, joint, toolbox, adaptor), form);
-        Sheet sheet = desk.sheet(job, view.name(), Sheet.Stage.BUILD);
+        Sheet sheet = desk.sheet(job, view.name(), JobLine.stage(job.stage()));
         if (form.sound()) {
             pages.show(request, "bolts/bolt.jte", sheet, view);
         } else {

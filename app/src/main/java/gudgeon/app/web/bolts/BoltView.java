@@ -64,6 +64,12 @@ public final class BoltView {
         }
     }
 
+    /** Whether no preload can be worked out, because the file does not say how strong the bolts are. */
+    public boolean noBand() {
+        return stages.stream()
+                .noneMatch(stage -> stage.band().isPresent() || stage.stage().torque().isEmpty());
+    }
+
     public String name() {
         return joint.name();
     }
@@ -117,7 +123,7 @@ public final class BoltView {
         List<String> others = stage.choice()
                 .map(choice -> choice.judged().stream()
                         .filter(judged -> judged.fit() != Wrench.Fit.SUITS)
-                        .map(judged -> judged.wrench().name() + ": " + BoltWords.fit(judged))
+                        .map(judged -> judged.wrench().name() + ": " + BoltWords.reason(judged))
                         .toList())
                 .orElse(List.of());
         return new Stage(

@@ -28,7 +28,7 @@ public final class SumPages {
                 request -> pages.show(
                         request,
                         "sums/sums.jte",
-                        Sheet.of(Sheet.Section.SUMS, "Sums at the bench"),
+                        Sheet.of(Sheet.Section.SUMS, "Sums at the bench").with("Sheet", "Sums"),
                         new SumListView()));
         routes.get("/sums/{kind}", this::show);
     }
@@ -43,7 +43,7 @@ public final class SumPages {
             form.with(field.name(), typed.substring(0, Math.min(typed.length(), LONGEST)));
             asked |= !typed.isBlank();
         }
-        Sheet sheet = Sheet.of(Sheet.Section.SUMS, kind.title());
+        Sheet sheet = Sheet.of(Sheet.Section.SUMS, kind.title()).with("Sheet", kind.title());
         if (!asked) {
             pages.show(request, "sums/sum.jte", sheet, new SumView(kind, form, Optional.empty(), ""));
             return;
