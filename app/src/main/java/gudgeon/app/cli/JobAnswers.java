@@ -2,10 +2,13 @@ package gudgeon.app.cli;
 
 import gudgeon.app.desk.BuildBench;
 import gudgeon.app.desk.ClosingUp;
+import gudgeon.app.desk.FeaturePlaces;
 import gudgeon.app.desk.Job;
 import gudgeon.app.desk.JobList;
 import gudgeon.app.desk.JobOrder;
 import gudgeon.app.desk.LayOut;
+import gudgeon.app.desk.MeasuredFeature;
+import gudgeon.app.desk.MeasuringList;
 import gudgeon.app.desk.OldBesideNew;
 import gudgeon.app.desk.Places;
 import gudgeon.app.desk.Remembered;
@@ -155,6 +158,34 @@ final class JobAnswers {
         layout.line("  for " + Figures.count(out.today().size(), "step") + " of " + out.left() + " in " + minutes
                 + " minutes");
         return Exit.DONE;
+    }
+
+    /** What is left to measure, and what was read. */
+    int measure(MeasuringList list) {
+        if (json) {
+            Map<String, Object> answer = new LinkedHashMap<>();
+            answer.put("job", job.id());
+            answer.put("features", list.features().stream().map(JobAnswers::measured).toList());
+            return asJson(answer);
+        }
+        new JobMeasureText(screen, job).list(list);
+        return Exit.DONE;
+    }
+
+    private static Map<String, Object> measured(MeasuredFeature one) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("id", one.feature().id());
+        map.put("name", one.feature().name());
+        map.put("kind", one.feature().kind());
+        map.put("instrument", new FeaturePlaces(one.feature()).usual());
+        map.put("standing", one.standing());
+        map.put("provisional", one.provisional());
+        map.put("reachable", one.access().reachable());
+        map.put("uncleaned", one.access().uncleaned());
+        map.put("left", one.left());
+        map.put("readings", one.read().values().stream().map(worth -> worth.reading()).toList());
+        map.put("judged", one.sheet().map(sheet -> sheet.judged()).orElse(List.of()));
+        return map;
     }
 
     int places() {

@@ -1,7 +1,9 @@
 package gudgeon.app.cli;
 
+import gudgeon.app.desk.Gauges;
 import gudgeon.app.desk.Job;
 import gudgeon.app.desk.JobPapers;
+import gudgeon.app.document.ReadingsCsv;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -20,32 +22,39 @@ final class JobPaperRun {
     /** Writes what was asked for. @param pdf file, or empty; @param csv file, "-" for the screen, or empty */
     int write(String pdf, String csv) {
         boolean sheet = switch (question) {
-            case PLAN, BUILD, ORDER, PLACES -> true;
+            case PLAN, BUILD, ORDER, PLACES, MEASURE -> true;
             default -> false;
         };
-        boolean table = question == JobQuestion.ORDER || question == JobQuestion.BOOK;
+        boolean table = question == JobQuestion.ORDER
+                || question == JobQuestion.BOOK
+                || question == JobQuestion.MEASURE;
         if (!pdf.isEmpty() && !sheet) {
-            throw options.wrong("--pdf is for plan, build, order, places. Maybe: gudgeon job plan --pdf FILE?");
+            throw options.wrong("--pdf is for plan, build, order, places, measure. Maybe: gudgeon job plan --pdf FILE?");
         }
         if (!csv.isEmpty() && !table) {
-            throw options.wrong("--csv is for order and book. Maybe: gudgeon job book --csv FILE?");
+            throw options.wrong("--csv is for order, book, measure. Maybe: gudgeon job book --csv FILE?");
         }
         if (options.json()) {
             throw options.wrong("--json answers on the screen; --pdf and --csv write a file. Maybe one after the other?");
         }
-        return new JobRun(screen, options).onJob((workshop, job) -> written(job, pdf, csv));
+        return new JobRun(screen, options).onJob((workshop, job) -> written(job, Gauges.of(workshop, job), pdf, csv));
     }
 
-    private int written(Job job, String pdf, String csv) {
+    private int written(Job job, Gauges gauges, String pdf, String csv) {
         JobPapers papers = new JobPapers(job, Papers.issue().date());
         if (!csv.isEmpty()) {
-            Supplier<String> text = question == JobQuestion.BOOK ? papers::bookCsv : papers::orderCsv;
+            Supplier<String> text =
+                    switch (question) {
+                        case BOOK -> papers::bookCsv;
+                        case MEASURE -> () -> ReadingsCsv.of(job.facts().gauged().readings());
+                        default -> papers::orderCsv;
+                    };
             new Papers(screen).writeText(csv, text);
         }
         if (pdf.isEmpty()) {
             return Exit.DONE;
         }
-        Optional<byte[]> sheet = Waiting.on(screen, "writing " + pdf, () -> sheet(papers));
+        Optional<byte[]> sheet = Waiting.on(screen, "writing " + pdf, () -> sheet(papers, gauges));
         if (sheet.isEmpty()) {
             screen.err().println("gudgeon: " + nothing());
             return Exit.INPUT;
@@ -54,11 +63,12 @@ final class JobPaperRun {
         return Exit.DONE;
     }
 
-    private Optional<byte[]> sheet(JobPapers papers) {
+    private Optional<byte[]> sheet(JobPapers papers, Gauges gauges) {
         return switch (question) {
             case PLAN -> papers.stripCard();
             case BUILD -> papers.buildSheet();
             case PLACES -> papers.labelSheet();
+            case MEASURE -> Optional.of(papers.measuringSheet(gauges));
             default -> Optional.of(papers.orderSheet());
         };
     }

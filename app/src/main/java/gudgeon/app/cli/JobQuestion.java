@@ -10,6 +10,7 @@ enum JobQuestion {
     BUILD("Tells the way back from what was really undone, and how far it is."),
     ORDER("Lists what must be bought for what was undone, is left to undo, and was spoilt."),
     TOOLS("Tells what the steps of the next hour and a half need, and what of it is not there."),
+    MEASURE("Tells what is left to measure, by instrument, and what was read comes to."),
     PLACES("Tells where every fastener and part is."),
     LEDGER("Tells what must balance before the engine is closed, and what is missing."),
     CLOSE("Closes the engine up, when everything balances."),

@@ -1,9 +1,11 @@
 package gudgeon.app.cli;
 
 import gudgeon.app.desk.ClosingUp;
+import gudgeon.app.desk.Gauges;
 import gudgeon.app.desk.Job;
 import gudgeon.app.desk.JobList;
 import gudgeon.app.desk.JobOrder;
+import gudgeon.app.desk.MeasuringList;
 import gudgeon.app.desk.StripQuestion.Reply;
 import gudgeon.app.desk.LayOut;
 import gudgeon.app.desk.Toolbox;
@@ -41,14 +43,15 @@ final class JobQuestionCommand implements Callable<Integer> {
             names = "--pdf",
             paramLabel = "FILE",
             defaultValue = "",
-            description = "plan, build, order: write the sheet to print, as the job stands; places: labels for the bags.")
+            description = "plan, build, order: write the sheet to print, as the job stands; places: labels for the bags;"
+                    + " measure: the sheet to fill by hand.")
     private String pdf = "";
 
     @Option(
             names = "--csv",
             paramLabel = "FILE",
             defaultValue = "",
-            description = "order, book: write it for a spreadsheet; - for the screen.")
+            description = "order, book, measure: write it for a spreadsheet; - for the screen.")
     private String csv = "";
 
     @Option(
@@ -100,6 +103,7 @@ final class JobQuestionCommand implements Callable<Integer> {
             case ORDER -> answers.order(JobOrder.of(job), LayOut.lacking(job, Toolbox.of(workshop, job)));
             case TOOLS -> answers.tools(
                     Toolbox.of(workshop, job), minutes == NOT_SAID ? LayOut.USUAL_MINUTES : minutes);
+            case MEASURE -> answers.measure(MeasuringList.of(job, Gauges.of(workshop, job)));
             case PLACES -> answers.places();
             case LEDGER -> answers.ledger(ClosingUp.of(job));
             case CLOSE -> close(workshop, job, answers);

@@ -72,6 +72,7 @@ public final class Main {
         root.addSubcommand(new BagCommand(screen));
         root.addSubcommand(new ToolCommand(screen));
         root.addSubcommand(new CameCommand(screen));
+        root.addSubcommand(new ReadCommand(screen));
         root.addSubcommand(new NoteCommand(screen));
         root.addSubcommand(new PhotoCommand(screen));
         root.addSubcommand(new TellCommand(screen));

@@ -30,12 +30,29 @@ final class MeasureText {
      * @param request what was asked, every default made explicit
      * @param sheet values, verdicts, remarks
      */
-    private record Answer(Object request, Sheet sheet) {}
+    private record Answer(Object request, Told sheet) {}
+
+    /** A sheet whose remarks name their kind. */
+    private record Told(String of, List<Judged> judged, List<ToldRemark> remarks) {}
+
+    /** @param kind common size, read again ... */
+    private record ToldRemark(String kind, Remark said) {
+        static ToldRemark of(Remark remark) {
+            String kind = remark.getClass().getSimpleName().replaceAll("(?<=[a-z])(?=[A-Z])", " ");
+            return new ToldRemark(kind.toLowerCase(Locale.ROOT), remark);
+        }
+    }
 
     /** Prints an answer. */
     int print(Object request, Sheet sheet) {
         if (options.json()) {
-            screen.out().print(PlainJson.text(new Answer(request, sheet)));
+            screen.out()
+                    .print(PlainJson.text(new Answer(
+                            request,
+                            new Told(
+                                    sheet.of(),
+                                    sheet.judged(),
+                                    sheet.remarks().stream().map(ToldRemark::of).toList()))));
             return Exit.DONE;
         }
         MeasureFigures figures = options.figures();

@@ -5,6 +5,7 @@ import gudgeon.app.document.BookCsv;
 import gudgeon.app.document.BuildSheet;
 import gudgeon.app.document.Issue;
 import gudgeon.app.document.LabelSheet;
+import gudgeon.app.document.MeasuringSheet;
 import gudgeon.app.document.Names;
 import gudgeon.app.document.OrderCsv;
 import gudgeon.app.document.OrderSheet;
@@ -79,6 +80,24 @@ public record JobPapers(Job job, String date) {
     /** The whole book, for a spreadsheet. */
     public String bookCsv() {
         return BookCsv.of(job.engine(), job.state().history());
+    }
+
+    /** What is left to measure, to fill by hand: what can be got at first, by instrument. */
+    public byte[] measuringSheet(Gauges gauges) {
+        MeasuringList list = MeasuringList.of(job, gauges);
+        List<MeasuringSheet.Group> groups = new ArrayList<>();
+        list.now().forEach((instrument, features) -> groups.add(
+                new MeasuringSheet.Group(instrument, features.stream().map(JobPapers::toRead).toList())));
+        if (!list.later().isEmpty()) {
+            groups.add(new MeasuringSheet.Group(
+                    "out of reach yet", list.later().stream().map(JobPapers::toRead).toList()));
+        }
+        return MeasuringSheet.pdf(job.engine(), groups, issue());
+    }
+
+    private static MeasuringSheet.Line toRead(MeasuredFeature one) {
+        return new MeasuringSheet.Line(
+                one.feature(), new FeaturePlaces(one.feature()).which().orElse(""), one.left());
     }
 
     /** Labels to cut apart; empty when there is nothing to label. */

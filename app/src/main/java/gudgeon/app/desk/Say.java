@@ -4,6 +4,7 @@ import gudgeon.core.book.Body;
 import gudgeon.core.book.Build;
 import gudgeon.core.book.Fault;
 import gudgeon.core.book.Fluid;
+import gudgeon.core.book.Gauging;
 import gudgeon.core.book.Keeping;
 import gudgeon.core.book.Ref;
 import gudgeon.core.book.Setup;
@@ -58,6 +59,8 @@ public record Say(Body body, List<Ref> about) implements Deed {
             case Strip.Routing(String part, String text) -> new Strip.Routing(part(names, part), text);
             case Fault.Condition(String part, String text) -> new Fault.Condition(part(names, part), text);
             case Keeping.PartMoved(String part, String place) -> new Keeping.PartMoved(part(names, part), place);
+            case Gauging.Cleaned(String part, String how, boolean clear, boolean white) ->
+                new Gauging.Cleaned(part(names, part), how, clear, white);
             case Keeping.Renewed(String part, String spec) -> new Keeping.Renewed(part(names, part), spec);
             case Keeping.Marked(List<String> parts, String how) -> new Keeping.Marked(names.parts(parts), how);
             case Fluid.Drained(String circuit, double litres, String to) ->

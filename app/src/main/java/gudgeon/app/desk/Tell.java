@@ -87,6 +87,7 @@ public record Tell(String kind, Map<String, String> fields, List<Ref> about) imp
                 && record != Setup.EngineAdopted.class
                 && record != Setup.EngineCorrected.class
                 && record != gudgeon.core.book.Strip.AsFound.class
+                && record != gudgeon.core.book.Gauging.ReadingTaken.class
                 && record != Word.Withdrawn.class
                 && record != Word.Photo.class
                 && gudgeon.core.book.Build.class.isAssignableFrom(record) == isPlainBuild(record);

@@ -5,6 +5,7 @@ import gudgeon.core.book.Build;
 import gudgeon.core.book.Entry;
 import gudgeon.core.book.Fault;
 import gudgeon.core.book.Fluid;
+import gudgeon.core.book.Gauging;
 import gudgeon.core.book.Keeping;
 import gudgeon.core.book.Setup;
 import gudgeon.core.book.Strip;
@@ -43,8 +44,28 @@ public final class EntryWords {
             case Fault fault -> fault(fault);
             case Keeping keeping -> keeping(keeping);
             case Fluid fluid -> fluid(fluid);
+            case Gauging gauging -> gauging(gauging);
             case Build build -> build(build);
             case Word word -> word(word);
+        };
+    }
+
+    private String gauging(Gauging gauging) {
+        return switch (gauging) {
+            case Gauging.ReadingTaken reading ->
+                "Read: " + names.any(reading.feature()) + ", " + reading.place() + ": " + reading.typed() + ", "
+                        + reading.instrument()
+                        + (reading.warmth_C().isEmpty()
+                                ? ""
+                                : ", at " + Figures.plain(reading.warmth_C().getFirst()) + " °C");
+            case Gauging.InstrumentDescribed instrument ->
+                "Instrument: " + instrument.instrument() + ", shows " + Figures.plain(instrument.resolution_mm())
+                        + " mm, errs by at most " + Figures.plain(instrument.maximumError_mm()) + " mm";
+            case Gauging.Cleaned cleaned ->
+                "Cleaned: " + names.any(cleaned.part()) + after(", ", cleaned.how())
+                        + (cleaned.passagesClear() ? "" : ", passages not proven clear")
+                        + (cleaned.clothWhite() ? ", white cloth stays white" : ", cloth not yet white");
+            case Gauging.EditionKept kept -> "Readings are judged by the edition of " + kept.year();
         };
     }
 

@@ -43,9 +43,11 @@ public final class MeasureRemarks {
                 "The " + instrument + " was last checked " + days + " days ago: try it on a setting standard.";
             case Remark.TwoPointOnly() -> "Readings straight across do not see three or five lobes.";
             case Remark.FirstOrderFails(Derived.Trait trait, MonteCarlo drawn) ->
-                "The " + MeasureWords.trait(trait)
-                        + " lies so near zero that the scatter of readings alone makes some: drawn "
-                        + drawn.trials() + " times it is between " + figures.of(trait, drawn.low()) + " and "
+                (drawn.low() < 2 * drawn.standardDeviation()
+                                ? "The " + MeasureWords.trait(trait)
+                                        + " lies so near zero that the scatter of readings alone makes some: "
+                                : "The usual sum of squares does not hold for the " + MeasureWords.trait(trait) + ": ")
+                        + "drawn " + drawn.trials() + " times it is between " + figures.of(trait, drawn.low()) + " and "
                         + figures.of(trait, drawn.high()) + ".";
             case Remark.LineOnly() ->
                 "The places lie on one line: this is straightness along it, not flatness of the face.";

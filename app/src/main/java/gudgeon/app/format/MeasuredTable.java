@@ -128,7 +128,19 @@ public final class MeasuredTable {
         return number.matches(".*[eE].*") ? new java.math.BigDecimal(number).toPlainString() : number;
     }
 
-    private String where(int row) {
+    /** The cell as a person would type it, with the unit of its heading; empty when there is no such column or nothing in it. */
+    public String typed(int row, String name) {
+        return column(name)
+                .map(column -> {
+                    String cell = cell(row, column);
+                    String plain = separator == ';' ? cell.replace(',', '.') : cell;
+                    return plain.matches("[+-]?[0-9.]+") ? plain + " " + unit(headings.get(column), name) : plain;
+                })
+                .orElse("");
+    }
+
+    /** File and line, for a message about a row. */
+    public String where(int row) {
         return file + ":" + rows.get(row).line() + ": ";
     }
 

@@ -18,6 +18,7 @@ import gudgeon.app.web.jobs.JobDesk;
 import gudgeon.app.web.jobs.JobPages;
 import gudgeon.app.web.jobs.JobStripPages;
 import gudgeon.app.web.jobs.NotePages;
+import gudgeon.app.web.measuring.MeasuringPages;
 import gudgeon.app.web.order.OrderPages;
 import gudgeon.app.web.page.Assets;
 import gudgeon.app.web.page.ErrorPage;
@@ -119,6 +120,7 @@ public final class WebServer implements AutoCloseable {
         new ClosingPages(desk, pages).route(config.routes);
         new HistoryPages(desk, pages).route(config.routes);
         new ToolboxPages(desk, pages).route(config.routes);
+        new MeasuringPages(desk, pages).route(config.routes);
         new TagPages(desk, pages).route(config.routes);
         new CorrectionPages(desk, pages).route(config.routes);
         new PhotoPages(desk, pages).route(config.routes);

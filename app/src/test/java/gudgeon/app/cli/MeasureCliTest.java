@@ -124,8 +124,9 @@ class MeasureCliTest {
         JsonNode sheet = answer.get("sheet");
         assertThat(sheet.toString()).contains("\"trait\":\"out of round\"").contains("\"outcome\":\"beyond\"");
         JsonNode common = sheet.get("remarks").get(sheet.get("remarks").size() - 1);
-        assertThat(common.get("common").get("step_mm").asDouble()).isEqualTo(0.5);
-        assertThat(common.get("common").get("deciding").get("name").asString()).isEqualTo("bore 3");
+        assertThat(common.get("said").get("common").get("step_mm").asDouble()).isEqualTo(0.5);
+        assertThat(common.get("said").get("common").get("deciding").get("name").asString())
+                .isEqualTo("bore 3");
         assertThat(answer.get("request").get("readings").size()).isEqualTo(6);
     }
 

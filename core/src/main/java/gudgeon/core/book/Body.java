@@ -3,7 +3,7 @@ package gudgeon.core.book;
 import java.util.UUID;
 
 /** What an entry says happened. Every kind is a record; docs/book.md tells what each means. */
-public sealed interface Body permits Setup, Strip, Fault, Keeping, Fluid, Build, Word {
+public sealed interface Body permits Setup, Strip, Fault, Keeping, Fluid, Gauging, Build, Word {
     /**
      * An earlier entry no longer counts. It stays in the book, struck through. What is withdrawn may be a withdrawal.
      *

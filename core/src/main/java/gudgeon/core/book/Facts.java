@@ -17,6 +17,7 @@ import java.util.UUID;
  * @param findings what was found
  * @param kept where things are
  * @param ledger what must balance before the engine is closed
+ * @param gauged what was measured
  * @param built what is together again
  * @param contradictions what does not fit together; kept and shown, never refused
  */
@@ -27,11 +28,44 @@ public record Facts(
         Findings findings,
         Kept kept,
         Ledger ledger,
+        Gauged gauged,
         Built built,
         List<Contradiction> contradictions) {
     public Facts {
         contradictions = List.copyOf(contradictions);
     }
+
+    /**
+     * What was measured.
+     *
+     * @param readings in the order of the book
+     * @param renewed by part that was renewed, how many readings were taken before
+     * @param instruments by name, the last word on each
+     * @param cleaned by part
+     * @param edition of the decision rule, 1998 or 2017
+     */
+    public record Gauged(
+            List<ReadingAt> readings,
+            Map<String, Integer> renewed,
+            Map<String, InstrumentAt> instruments,
+            Map<String, CleanedAt> cleaned,
+            int edition) {
+        public Gauged {
+            readings = List.copyOf(readings);
+            renewed = fixed(renewed);
+            instruments = fixed(instruments);
+            cleaned = fixed(cleaned);
+        }
+    }
+
+    /** A reading, and when it was written down. */
+    public record ReadingAt(UUID entry, Gauging.ReadingTaken said, OffsetDateTime at) {}
+
+    /** The last word on an instrument, and when it was said. */
+    public record InstrumentAt(Gauging.InstrumentDescribed said, OffsetDateTime at) {}
+
+    /** A part was cleaned. @param readingsBefore how many readings the book had then */
+    public record CleanedAt(Gauging.Cleaned said, OffsetDateTime at, int readingsBefore) {}
 
     static <K, V> Map<K, V> fixed(Map<K, V> map) {
         return Collections.unmodifiableMap(new LinkedHashMap<>(map));

@@ -35,6 +35,7 @@ final class Fold {
 
     private final StripFold strip = new StripFold(contradictions);
     private final KeepingFold keeping = new KeepingFold(contradictions);
+    private final GaugingFold gauging = new GaugingFold();
     private final BuildFold build = new BuildFold(contradictions, strip);
 
     Facts all(List<Told> history) {
@@ -69,6 +70,7 @@ final class Fold {
                 strip.findings(),
                 keeping.kept(),
                 keeping.ledger(),
+                gauging.gauged(),
                 build.built(),
                 contradictions);
     }
@@ -105,8 +107,12 @@ final class Fold {
                 if (kept instanceof Keeping.PartMoved moved) {
                     strip.moved(moved);
                 }
+                if (kept instanceof Keeping.Renewed renewed) {
+                    gauging.renewed(renewed.part());
+                }
             }
             case Fluid fluid -> keeping.fluid(entry, fluid);
+            case Gauging read -> gauging.add(entry, read);
             case Build built -> {
                 build.add(entry, built);
                 if (built instanceof Build.StepBuilt step) {

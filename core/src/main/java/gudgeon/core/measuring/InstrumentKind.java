@@ -15,7 +15,9 @@ public enum InstrumentKind {
     CALIPER(0.01, 0.03),
     DIAL(0.01, 0.015),
     LEVER_DIAL(0.01, 0.01),
-    DEPTH_GAUGE(0.01, 0.03);
+    DEPTH_GAUGE(0.01, 0.03),
+    FEELERS(0.05, 0.005),
+    PLASTIC_THREAD(0.025, 0.01);
 
     private static final TwoLimits ANY_SIZE = new TwoLimits(0, 1000);
 

@@ -24,6 +24,11 @@ public record Reading(String place, List<Double> shown_mm, Instrument instrument
         }
     }
 
+    /** The same shown at the instrument's range. */
+    public boolean inRange() {
+        return shown_mm.stream().allMatch(instrument::reaches);
+    }
+
     /** What it is worth when nobody tried out how well readings repeat. */
     public Worth worth() {
         return worth(Repeatability.assumed(instrument));

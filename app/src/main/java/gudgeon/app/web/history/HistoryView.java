@@ -140,6 +140,7 @@ public final class HistoryView {
             case Keeping keeping -> "keeping";
             case Fluid fluid -> "fluid";
             case Build build -> "build";
+            case gudgeon.core.book.Gauging gauging -> "measured";
             case Word word -> "word";
         };
     }
