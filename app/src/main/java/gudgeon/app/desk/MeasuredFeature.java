@@ -171,7 +171,9 @@ public record MeasuredFeature(
             boolean dirty = firstRead != Integer.MAX_VALUE
                     && feature.parts().stream()
                             .anyMatch(part -> uncleaned.contains(part)
-                                    || firstRead < gauged.cleaned().get(part).readingsBefore());
+                                    || Optional.ofNullable(gauged.cleaned().get(part))
+                                            .filter(one -> firstRead < one.readingsBefore())
+                                            .isPresent());
             return new Access(reachable, uncleaned, dirty);
         }
 

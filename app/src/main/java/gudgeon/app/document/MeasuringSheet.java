@@ -59,15 +59,15 @@ public final class MeasuringSheet {
     }
 
     private static void feature(Xhtml out, Line line) {
-        out.open("div", "together");
+        out.openStyled("div", "together", "margin-top:4mm");
         out.text("div", "do", line.feature().name() + (line.which().isEmpty() ? "" : ", each " + line.which()));
         out.text("div", "for", limits(line.feature()));
         out.open("table", "list");
         for (String place : line.places()) {
             out.open("tr", "");
-            out.openStyled("td", "", "width:70mm").text(place).close();
+            out.openStyled("td", "", "width:62mm").text(place).close();
             for (int i = 0; i < 3; i++) {
-                out.openStyled("td", "r", "width:36mm")
+                out.openStyled("td", "r", "width:34mm")
                         .text(".................... mm")
                         .close();
             }

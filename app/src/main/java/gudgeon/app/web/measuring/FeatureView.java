@@ -73,8 +73,16 @@ public final class FeatureView {
     /** A table of a bore or journal: depths down, directions across. */
     public record Table(String name, List<String> directions, List<Row> rows) {}
 
-    /** @param cells size and what it is more than the smallest; empty where nothing was read */
-    public record Row(String depth, List<String> cells) {}
+    /** A depth. */
+    public record Row(String depth, List<Cell> cells) {}
+
+    /**
+     * A place of the map.
+     *
+     * @param size empty where nothing was read
+     * @param more what it is more than the smallest
+     */
+    public record Cell(String size, String more) {}
 
     /** What was read at a place. */
     public record Shown(String place, String values) {}
@@ -95,7 +103,7 @@ public final class FeatureView {
         return switch (one.standing()) {
             case BEYOND -> "beyond";
             case TOO_CLOSE -> "close";
-            case WITHIN -> "within";
+            case WITHIN -> one.provisional() ? "provisional" : "within";
             case READ, NOTHING_READ -> "open";
         };
     }
@@ -258,7 +266,7 @@ public final class FeatureView {
         String from = derived.from().size() > 4
                 ? ""
                 : Figures.list(derived.from().stream()
-                        .map(place -> MeasureWords.place(derived.trait(), place))
+                        .map(place -> place(derived.trait(), place))
                         .toList());
         return new Value(
                 Names.capital(MeasureWords.trait(derived.trait())),
@@ -266,7 +274,7 @@ public final class FeatureView {
                 from.equals(judged.of()) ? "" : from,
                 judged.verdict()
                         .map(verdict -> switch (verdict.outcome()) {
-                            case WITHIN -> "within";
+                            case WITHIN -> verdict.provisional() ? "provisional" : "within";
                             case BEYOND -> "beyond";
                             case TOO_CLOSE -> "close";
                         })
@@ -274,6 +282,15 @@ public final class FeatureView {
                 sentences,
                 judged.verdict().map(verdict -> ScaleView.of(derived.trait(), verdict, figures)),
                 budget);
+    }
+
+    /** A place in words; a point of a face by its coordinates. */
+    private String place(Derived.Trait trait, String place) {
+        boolean point = trait == Derived.Trait.FLATNESS || trait == Derived.Trait.SKIM;
+        if (!point || measured.face().isEmpty()) {
+            return place;
+        }
+        return List.copyOf(measured.read().keySet()).get(Integer.parseInt(place) - 1);
     }
 
     public List<String> remarks() {
@@ -322,9 +339,10 @@ public final class FeatureView {
                 depth,
                 directions.stream()
                         .map(direction -> Optional.ofNullable(row.get(direction))
-                                .map(worth -> figures.length(worth.estimate().value()) + " +"
-                                        + Math.round(1000 * (worth.estimate().value() - least)) + " µm")
-                                .orElse(""))
+                                .map(worth -> new Cell(
+                                        figures.length(worth.estimate().value()),
+                                        "+" + Math.round(1000 * (worth.estimate().value() - least)) + " µm"))
+                                .orElse(new Cell("", "")))
                         .toList())));
         return new Table(name, directions, rows);
     }
