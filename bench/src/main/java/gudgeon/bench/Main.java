@@ -15,6 +15,7 @@ import picocli.CommandLine.Option;
             GeneratedCommand.class,
             PeersCommand.class,
             SelectiveCommand.class,
+            FindingCommand.class,
             WhileOpenCommand.class,
             ChecksCommand.class
         },

@@ -3,11 +3,10 @@ package gudgeon.app.cli;
 import gudgeon.app.desk.FindQuestion;
 import gudgeon.app.format.FindJson;
 import gudgeon.app.format.Severity;
-import gudgeon.core.finding.Posterior;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 
 /** What is wrong, how sure, which test next, how deep. */
 @Command(
@@ -16,15 +15,24 @@ import picocli.CommandLine.Option;
         header = "Says what is most likely wrong, from what was seen and measured.",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {"0:Done", "1:The case has faults", "2:Wrong usage"},
-        footer = {"", "Example: gudgeon find --case rough-idle.yaml"})
+        footer = {"", "Example: gudgeon find --case rough-idle.yaml", "Example: gudgeon find dunlin-22d --readings hard-start.yaml"})
 final class FindCommand implements Callable<Integer> {
-    private static final double SHOWN = 0.01;
-    private static final int MOST_SHOWN = 12;
-
     private final Screen screen;
 
-    @Option(names = "--case", paramLabel = "CASE", required = true, description = "A case: engine facts and readings.")
+    @Parameters(
+            paramLabel = "FILE",
+            arity = "0..1",
+            description = "An engine file, or the name of a shipped engine; with --readings.")
+    private String file = "";
+
+    @Option(names = "--case", paramLabel = "CASE", description = "A case: engine facts and readings.")
     private String caseFile = "";
+
+    @Option(
+            names = "--readings",
+            paramLabel = "READINGS",
+            description = "What was seen and measured on the engine of FILE (docs/finding.md).")
+    private String readings = "";
 
     @Option(names = "--json", description = "Answer as JSON (docs/json.md), and print nothing else.")
     private boolean json;
@@ -35,15 +43,21 @@ final class FindCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return switch (new FindQuestion(caseFile).ask()) {
+        boolean ofEngine = !file.isEmpty() && !readings.isEmpty() && caseFile.isEmpty();
+        if (!ofEngine && (caseFile.isEmpty() || !file.isEmpty() || !readings.isEmpty())) {
+            screen.err().println("gudgeon: name a case with --case, or an engine file and --readings");
+            return Exit.USAGE;
+        }
+        String asked = ofEngine ? readings : caseFile;
+        return switch (new FindQuestion(file, asked).ask()) {
             case FindQuestion.Answer.Faulty faulty -> {
                 faulty.problems().forEach(problem -> screen.err().println(problem.text()));
-                screen.err().println(caseFile + " cannot be used: " + Inputs.counts(faulty.problems()));
+                screen.err().println(asked + " cannot be used: " + Inputs.counts(faulty.problems()));
                 yield Exit.INPUT;
             }
             case FindQuestion.Answer.Found found -> {
                 if (json) {
-                    screen.out().print(FindJson.write(found.asked(), found.diagnosis()));
+                    screen.out().print(FindJson.write(found.asked(), found.diagnosis(), found.next()));
                 } else {
                     print(found);
                 }
@@ -56,14 +70,6 @@ final class FindCommand implements Callable<Integer> {
         found.asked().remarks().stream()
                 .filter(problem -> problem.severity() != Severity.FAULT)
                 .forEach(problem -> screen.err().println(problem.text()));
-        for (Posterior.Belief belief : found.diagnosis().leading(MOST_SHOWN, SHOWN)) {
-            screen.out()
-                    .println(String.format(
-                            Locale.ROOT,
-                            "%5.1f %%  %s, %s",
-                            belief.chance() * 100,
-                            belief.fault().words().name(),
-                            belief.where().label()));
-        }
+        new FindText(screen).print(found);
     }
 }

@@ -2,6 +2,7 @@ package gudgeon.app.format;
 
 import gudgeon.core.finding.Depth;
 import gudgeon.core.finding.Diagnosis;
+import gudgeon.core.finding.NextTests;
 import gudgeon.core.finding.Observation;
 import gudgeon.core.finding.Posterior;
 import gudgeon.core.finding.Sitting;
@@ -15,11 +16,12 @@ import java.util.Map;
 public final class FindJson {
     private static final double LEAST = 0.0005;
     private static final double SUSPECT = 0.15;
+    private static final int MOST_STEPS = 12;
 
     private FindJson() {}
 
     /** One document. */
-    public static String write(FindingCase asked, Diagnosis diagnosis) {
+    public static String write(FindingCase asked, Diagnosis diagnosis, NextTests next) {
         Posterior posterior = diagnosis.posterior();
         List<Diagnosis.Weighed> weighed = diagnosis.weighed();
         Map<String, Object> all = new LinkedHashMap<>();
@@ -27,9 +29,11 @@ public final class FindJson {
         all.put("posteriors", posteriors(posterior));
         all.put("depth", word(posterior.likely()));
         all.put("depth_chances", depths(posterior));
-        all.put("conflict", conflict(diagnosis));
+        all.put("plan", plan(next.plan()));
+        all.put("conflict", conflict(diagnosis, weighed));
         all.put("suspects", suspects(posterior, weighed));
-        all.put("next_tests", List.of());
+        all.put("next_tests", steps(next, weighed));
+        all.put("reasons", weighed.stream().map(FindJson::reason).toList());
         all.put("healthy_compression_bar", round(posterior.healthy() / 1e5, 2));
         all.put("left_out", posterior.leftOut());
         all.put("asks", asked.asks());
@@ -63,11 +67,67 @@ public final class FindJson {
         return depths;
     }
 
-    private static Map<String, Object> conflict(Diagnosis diagnosis) {
+    private static Map<String, Object> plan(NextTests.Plan plan) {
+        Map<String, Object> row = new LinkedHashMap<>();
+        row.put("order", plan.order());
+        row.put("expected_minutes", round(plan.minutes(), 0));
+        row.put("first_opens_to", word(plan.to()));
+        row.put("first_mend", plan.order().isEmpty() ? "" : mend(plan.order().getFirst()));
+        return row;
+    }
+
+    private static String mend(String faultAndPlace) {
+        String fault = faultAndPlace.substring(0, faultAndPlace.indexOf('@'));
+        return FindingKnowledge.shipped().fault(fault).words().mend();
+    }
+
+    private static List<Map<String, Object>> steps(NextTests next, List<Diagnosis.Weighed> weighed) {
+        List<Map<String, Object>> rows = new ArrayList<>();
+        next.repeats(weighed, SUSPECT).forEach(step -> rows.add(step(step)));
+        next.ranked().stream().limit(MOST_STEPS).forEach(step -> rows.add(step(step)));
+        return rows;
+    }
+
+    private static Map<String, Object> step(NextTests.Step step) {
+        Map<String, Object> row = new LinkedHashMap<>();
+        row.put("kind", step.kind().name().toLowerCase(Locale.ROOT));
+        row.put("test", step.test().id());
+        row.put("name", step.test().name());
+        row.put("cylinders", step.cylinders());
+        row.put("minutes", round(step.minutes(), 1));
+        row.put("bits", round(step.bits(), 4));
+        row.put("bits_per_minute", round(step.rate(), 5));
+        row.put("saves_minutes", round(step.saves(), 1));
+        row.put("pays", step.saves() > step.minutes());
+        row.put("missing_tools", step.missing());
+        row.put("cautions", step.test().cautions());
+        row.put("answers", step.answers().stream().map(FindJson::answer).toList());
+        return row;
+    }
+
+    private static Map<String, Object> answer(NextTests.Outcome outcome) {
+        Map<String, Object> row = new LinkedHashMap<>();
+        row.put("shows", outcome.words());
+        row.put("chance", round(outcome.chance(), 4));
+        row.put("then_leads", outcome.leads().fault().id() + "@" + outcome.leads().where().label());
+        row.put("then", round(outcome.then(), 4));
+        return row;
+    }
+
+    private static Map<String, Object> reason(Diagnosis.Weighed weighed) {
+        Map<String, Object> row = new LinkedHashMap<>();
+        row.put("test", weighed.sitting().test());
+        row.put("cylinder", weighed.sitting().cylinder() == 0 ? "engine" : String.valueOf(weighed.sitting().cylinder()));
+        row.put("observations", weighed.sitting().observations().stream().map(FindJson::text).toList());
+        row.put("decibans", round(weighed.decibans(), 2));
+        return row;
+    }
+
+    private static Map<String, Object> conflict(Diagnosis diagnosis, List<Diagnosis.Weighed> weighed) {
         double bits = diagnosis.conflict();
         Map<String, Object> conflict = new LinkedHashMap<>();
         conflict.put("bits", round(bits, 3));
-        conflict.put("contradict", bits > 0);
+        conflict.put("contradict", bits > 0 || weighed.stream().anyMatch(each -> each.bad() >= 0.5));
         return conflict;
     }
 

@@ -8,6 +8,7 @@ import gudgeon.app.format.FindingCase;
 import gudgeon.app.format.FindingCaseReader;
 import gudgeon.core.finding.Depth;
 import gudgeon.core.finding.Diagnosis;
+import gudgeon.core.finding.NextTests;
 import gudgeon.core.finding.Observation;
 import gudgeon.core.finding.Posterior;
 import java.io.IOException;
@@ -101,6 +102,73 @@ class FindCasesTest {
                     .isLessThan(0.15);
         }
         assertThat(posterior.likely()).isEqualTo(Depth.NONE);
+    }
+
+    @Test
+    void theNextStepsBeforeOpening() throws IOException {
+        Answer.Found burnt = FindQuestion.of(read("open-01"));
+        assertThat(burnt.next().ranked().stream().limit(6).map(step -> step.test().id()))
+                .containsAnyOf("T_BORESCOPE", "T_LASH");
+        assertThat(burnt.next().ranked()).allSatisfy(step -> {
+            assertThat(step.bits()).isPositive();
+            assertThat(step.minutes()).isPositive();
+        });
+        Answer.Found odd = FindQuestion.of(read("open-05"));
+        NextTests.Step again =
+                odd.next().repeats(odd.diagnosis().weighed(), 0.15).getFirst();
+        assertThat(again.test().id() + again.cylinders()).isEqualTo("T_LEAK[4]");
+        assertThat(again.test().cautions()).contains("air-in-cylinder");
+        Answer.Found stood = FindQuestion.of(read("open-03"));
+        assertThat(stood.next().plan().order().getFirst()).isEqualTo("DRY_BORES@engine");
+        assertThat(stood.next().plan().to()).isEqualTo(Depth.NONE);
+    }
+
+    /** Plug, spark, vacuum, oil in the bore and running compression are no tests for a diesel. */
+    @Test
+    void aDieselIsNotOfferedTestsOfSparkEngines() throws IOException {
+        assertThat(FindQuestion.of(read("open-06")).next().ranked())
+                .extracting(step -> step.test().id())
+                .isNotEmpty()
+                .doesNotContain("T_WET", "T_VAC", "T_VACHOLD", "T_SPARK", "T_SWAP", "T_PLUG", "T_RUNCOMP", "T_TRIM");
+    }
+
+    /** Story 3 both ways, on a four without its own file: a neighbouring pair, and two that are not neighbours. */
+    @Test
+    void twoLowNeighboursAndTwoLowOnesApart() {
+        Posterior pair = story("3: 7.9, 4: 8.1", "3: 8.6, 4: 8.8");
+        leads(pair, "HG_PAIR", "3-4");
+        assertThat(pair.chance("RING_WEAR", "3") + pair.chance("RING_STUCK", "3") + pair.chance("WEAR_ALL", "engine"))
+                .isLessThan(0.05);
+        assertThat(pair.likely()).isEqualTo(Depth.HEAD_OFF);
+        Posterior apart = story("2: 7.9, 4: 8.1", "2: 11.5, 4: 11.6");
+        assertThat(apart.chance("HG_PAIR", "3-4")).isLessThan(0.05);
+        double rings = 0;
+        for (String fault : List.of("RING_WEAR", "RING_STUCK", "RING_BROKEN", "BORE_SCORED", "INJ_LEAK")) {
+            rings += apart.chance(fault, "2");
+        }
+        rings += apart.chance("DRY_BORES", "engine") + apart.chance("WEAR_ALL", "engine");
+        assertThat(rings).isGreaterThan(0.8);
+    }
+
+    private static Posterior story(String dry, String wet) {
+        Map<Integer, Double> before = figures("1: 11.8, 2: 11.6, 3: 11.7, 4: 11.7", dry);
+        Map<Integer, Double> after = figures("1: 12.9, 2: 12.7, 3: 12.8, 4: 12.8", wet);
+        StringBuilder text = new StringBuilder(
+                "engine: { fuel: petrol, cylinders: 4, cc: 1600, cr: 9.5, firing: [1, 3, 4, 2], nominal_comp: 12 }\nsteps:\n");
+        text.append("  - { finding: complaint, value: yes }\n");
+        before.forEach((cylinder, bar) -> text.append("  - { test: T_COMP, unit: bar, cylinder: " + cylinder + ", value: " + bar + " }\n"));
+        after.forEach((cylinder, bar) -> text.append(
+                "  - { test: T_WET, unit: bar, oil_ml: 5, cylinder: " + cylinder + ", value: " + bar + " }\n"));
+        return posterior(text.toString(), 9);
+    }
+
+    private static Map<Integer, Double> figures(String usual, String low) {
+        Map<Integer, Double> figures = new java.util.TreeMap<>();
+        for (String each : (usual + ", " + low).split(", ", -1)) {
+            int at = each.indexOf(": ");
+            figures.put(Integer.valueOf(each.substring(0, at)), Double.valueOf(each.substring(at + 2)));
+        }
+        return figures;
     }
 
     @Test

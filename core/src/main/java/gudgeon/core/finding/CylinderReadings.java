@@ -86,8 +86,12 @@ record CylinderReadings(List<Figures> figures, List<Answers> answers) {
         return !figures.isEmpty();
     }
 
-    /** Likelihood of all figures for a condition, at every point of the healthy grid, times into. */
-    void weigh(Expected expected, HealthyGrid grid, double[] into) {
+    /**
+     * Likelihood of all figures for a condition, at every point of the healthy grid, times into.
+     *
+     * @param shift of the logarithm of compression, besides what the condition does to it
+     */
+    void weigh(Expected expected, double shift, HealthyGrid grid, double[] into) {
         for (Figures sitting : figures) {
             double good = 1 - sitting.bad();
             double bad = sitting.bad();
@@ -110,18 +114,18 @@ record CylinderReadings(List<Figures> figures, List<Answers> answers) {
                     into[i] *= good + bad;
                 }
             } else {
-                weighCompression(compression.value(), good, bad, expected.compression(), grid, into);
+                weighCompression(compression.value() - shift, shift, good, bad, expected.compression(), grid, into);
             }
         }
     }
 
     private static void weighCompression(
-            double value, double good, double bad, double[] expected, HealthyGrid grid, double[] into) {
+            double value, double shift, double good, double bad, double[] expected, HealthyGrid grid, double[] into) {
         double[] bell = new double[into.length];
         double first = value - grid.ln()[0];
         ReadingChance.falling(first, HealthyGrid.STEP, expected[0], expected[1], Gauges.COMPRESSION, bell);
         for (int i = 0; i < into.length; i++) {
-            double broad = ReadingChance.bad(first - i * HealthyGrid.STEP, Gauges.COMPRESSION);
+            double broad = ReadingChance.bad(first + shift - i * HealthyGrid.STEP, Gauges.COMPRESSION);
             into[i] *= good * bell[i] + bad * broad;
         }
     }

@@ -31,7 +31,32 @@ final class CylinderSlice {
      * @param byPoint for each set its weight at every point; null where the set is left out
      * @param dropped the most that was left out, as a share
      */
-    record Weights(double[][] byPoint, double dropped) {}
+    record Weights(double[][] byPoint, double dropped) {
+        /** Every set that is not left out. */
+        void forEach(int faults, Each each) {
+            each.of(byPoint[0], -1, -1);
+            for (int f = 0; f < faults; f++) {
+                each.of(byPoint[1 + f], f, -1);
+            }
+            if (byPoint.length > 1 + faults) {
+                int at = 1 + faults;
+                for (int f = 0; f < faults; f++) {
+                    for (int g = f + 1; g < faults; g++) {
+                        double[] pair = byPoint[at++];
+                        if (pair != null) {
+                            each.of(pair, f, g);
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    /** Takes the weights of one set of faults, -1 for none. */
+    @FunctionalInterface
+    interface Each {
+        void of(double[] weights, int f, int g);
+    }
 
     /**
      * @param first index of a member of the engine slice, or -1
@@ -134,7 +159,7 @@ final class CylinderSlice {
         double[] chance = new double[points];
         for (Way way : options) {
             Arrays.fill(chance, share * way.chance());
-            readings.weigh(model.expected(body, other, way.one(), way.two()), grid, chance);
+            readings.weigh(model.expected(body, other, way.one(), way.two()), way.shift(), grid, chance);
             add(sum, chance);
         }
     }
@@ -161,21 +186,21 @@ final class CylinderSlice {
         return pass;
     }
 
-    /** One way the engine slice may leave this cylinder: conditions by number, 0 for none. */
-    private record Way(double chance, int one, int two) {}
+    /** One way the engine slice may leave this cylinder: conditions by number, 0 for none, and a shift. */
+    private record Way(double chance, int one, int two, double shift) {}
 
     private List<Way> options(int first, int second) {
         List<Member.Option> one = options(first);
         List<Member.Option> two = options(second);
         List<Way> ways = new ArrayList<>();
         if (one.isEmpty() && two.isEmpty()) {
-            ways.add(new Way(1, 0, 0));
+            ways.add(new Way(1, 0, 0, 0));
         } else if (one.isEmpty() || two.isEmpty()) {
-            (one.isEmpty() ? two : one).forEach(option -> ways.add(new Way(option.chance(), option.number(), 0)));
+            (one.isEmpty() ? two : one).forEach(option -> ways.add(new Way(option.chance(), option.core(), 0, option.shift())));
         } else {
             for (Member.Option a : one) {
                 for (Member.Option b : two) {
-                    ways.add(new Way(a.chance() * b.chance(), a.number(), b.number()));
+                    ways.add(new Way(a.chance() * b.chance(), a.core(), b.core(), a.shift() + b.shift()));
                 }
             }
         }

@@ -12,14 +12,15 @@ import java.util.Map;
  * which of them is most likely bad. Cost: one posterior for each sitting left out, one for each alone.
  */
 public final class Diagnosis {
-    /** Sets of faults that add less than this share are left out. */
-    public static final double BEAM = 1e-9;
+    /** Sets of faults that add less than this share are mostly left out. */
+    public static final double BEAM = 1e-8;
 
     private final EngineModel model;
     private final Tables tables;
     private final List<Observation> observations;
     private final List<Sitting> sittings;
     private final Posterior posterior;
+    private final Evidence evidence;
 
     /** Works out what is believed. The order of the observations does not matter. */
     public Diagnosis(EngineModel model, List<Observation> observations) {
@@ -27,7 +28,8 @@ public final class Diagnosis {
         tables = new Tables(model);
         this.observations = List.copyOf(observations);
         sittings = sittings(model, observations);
-        posterior = posterior(tables, observations, BEAM);
+        evidence = new Evidence(model, observations);
+        posterior = new Marginals(new Slices(tables, evidence, BEAM)).posterior();
     }
 
     /** The posterior of some observations; beam 0 leaves nothing out. */
@@ -36,7 +38,7 @@ public final class Diagnosis {
     }
 
     private static Posterior posterior(Tables tables, List<Observation> observations, double beam) {
-        return new Slices(tables, new Evidence(tables.model(), observations), beam).posterior();
+        return new Marginals(new Slices(tables, new Evidence(tables.model(), observations), beam)).posterior();
     }
 
     private static List<Sitting> sittings(EngineModel model, List<Observation> observations) {
@@ -60,6 +62,10 @@ public final class Diagnosis {
             return heard ? at : seen.cylinder() == 0 ? at + "/" + seen.finding() : at + "/asked";
         }
         return at;
+    }
+
+    CylinderReadings readings(int cylinder) {
+        return evidence.cylinder(cylinder);
     }
 
     /** The model. */

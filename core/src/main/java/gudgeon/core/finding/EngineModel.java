@@ -7,8 +7,8 @@ import java.util.Map;
 
 /**
  * What is known, for one engine: which faults it can have, and what they do to its cylinders. Two slices: faults of more than one
- * cylinder (none, one or two of them), and given those every cylinder by itself (sound, one fault or two; one when there are
- * two in the first slice).
+ * cylinder (none, one or two of them), and given those every cylinder by itself (sound, or one fault; or two when the first slice
+ * has none).
  */
 public final class EngineModel {
     private static final long SPREAD = 0x9E3779B97F4A7C15L; // odd, so that different keys stay different
@@ -104,7 +104,7 @@ public final class EngineModel {
         } else if (fault.each()) {
             List<Member.Option> options = new ArrayList<>();
             for (Grade grade : fault.grades()) {
-                options.add(new Member.Option(grade.share(), Condition.HEALTHY.with(grade), 0));
+                options.add(new Member.Option(grade.share(), Condition.HEALTHY.with(grade), 0, 0, 0));
             }
             members.add(new Member(fault, where, identity, odds, spread(where, relative(options))));
         } else {
@@ -136,7 +136,7 @@ public final class EngineModel {
     private List<List<Member.Option>> shared(Fault fault, Where where, Grade grade) {
         Condition condition = Condition.HEALTHY.with(grade);
         if (fault.at() == Place.ENGINE) {
-            return spread(where, relative(List.of(new Member.Option(1, condition, 0))));
+            return spread(where, relative(List.of(new Member.Option(1, condition, 0, 0, 0))));
         }
         if (fault.at() == Place.BANK) {
             return spread(where, List.of(option(1, condition)));
@@ -158,7 +158,11 @@ public final class EngineModel {
     }
 
     private Member.Option option(double chance, Condition condition) {
-        return new Member.Option(chance, condition, number(condition));
+        int number = number(condition);
+        boolean plain = condition.leak().equals(Leak.NONE)
+                && Math.abs(condition.power() - 1) < 1e-12
+                && Math.abs(condition.common() - gauges.shift(condition)) < 1e-12;
+        return new Member.Option(chance, condition, number, plain ? 0 : number, plain ? gauges.shift(condition) : 0);
     }
 
     private int number(Condition condition) {

@@ -10,7 +10,7 @@ import java.util.Map;
  */
 final class Gauges {
     /** Range in which a bad reading may lie anywhere: logarithm of compression over healthy. */
-    static final double[] COMPRESSION = {-4.0, 0.6};
+    static final double[] COMPRESSION = {-4.0, 1.0};
 
     /** The same for the logarithm of the wet ratio. */
     static final double[] WET = {-0.5, 1.3};
@@ -67,13 +67,15 @@ final class Gauges {
         return Math.sqrt(condition.spread() + sound * sound) / total(condition);
     }
 
+    /** What filling and ratio alone do to the logarithm of compression. */
+    double shift(Condition condition) {
+        return Math.log(condition.fill()) + RATIO_EXPONENT * Math.log(condition.ratio());
+    }
+
     /** Logarithm of compression over that of a healthy cylinder, and its scatter, into the array. */
     void compression(Condition condition, double[] into) {
         double leak = total(condition);
-        into[0] = Math.log(condition.fill())
-                + RATIO_EXPONENT * Math.log(condition.ratio())
-                + lnKept(leak)
-                - lnKept(physics.healthy().rings());
+        into[0] = shift(condition) + lnKept(leak) - lnKept(physics.healthy().rings());
         double area = slope(leak) * spread(condition);
         into[1] = Math.sqrt(physics.compression().scatter() * physics.compression().scatter() + area * area);
     }

@@ -16,8 +16,14 @@ record Member(Fault fault, Where where, int identity, double odds, List<List<Opt
         options = options.stream().map(List::copyOf).toList();
     }
 
-    /** One way a cylinder may be; numbered in the model, from 1. */
-    record Option(double chance, Condition condition, int number) {}
+    /**
+     * One way a cylinder may be.
+     *
+     * @param number of the condition in the model, from 1
+     * @param core the same, or 0 when it does nothing but shift compression
+     * @param shift of the logarithm of compression, when it does nothing else
+     */
+    record Option(double chance, Condition condition, int number, int core, double shift) {}
 
     boolean touches(int cylinder) {
         return where.cylinders().contains(cylinder + 1);

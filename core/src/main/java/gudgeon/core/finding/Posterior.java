@@ -41,7 +41,7 @@ public final class Posterior {
             int identity = list.get(m).identity();
             int start = m;
             while (m < list.size() && list.get(m).identity() == identity) {
-                sum += members[m++];
+                sum += members[m++] / chance;
             }
             m--;
             all.add(new Belief(list.get(start).fault(), list.get(start).where(), clean(sum)));

@@ -18,6 +18,8 @@ public final class RepairOrder {
     private final double[] chances;
     private final double[] openings;
     private final List<Action> actions;
+    private final double[] left; // by set of actions done
+    private final double[] spent; // opening, by set of actions done
 
     /**
      * One thing that can be tried.
@@ -65,6 +67,37 @@ public final class RepairOrder {
             if (action.level() >= openings.length) {
                 throw new IllegalArgumentException(action.name() + " needs level " + action.level()
                         + ", the deepest is " + (openings.length - 1));
+            }
+        }
+        left = new double[1 << actions.size()];
+        spent = new double[left.length];
+        byDone();
+    }
+
+    /** What is left and what opening has cost, for every set of actions done, from the set without its last action. */
+    private void byDone() {
+        if (chances.length > Long.SIZE) {
+            throw new IllegalArgumentException(chances.length + " faults; at most " + Long.SIZE + " are ordered");
+        }
+        long[] mended = new long[left.length];
+        int[] opened = new int[left.length];
+        left[0] = Arrays.stream(chances).sum();
+        opened[0] = -1;
+        for (int done = 1; done < left.length; done++) {
+            int before = done & done - 1;
+            Action last = actions.get(Integer.numberOfTrailingZeros(done));
+            mended[done] = mended[before];
+            left[done] = left[before];
+            for (int fault : last.mends()) {
+                if ((mended[done] & 1L << fault) == 0) {
+                    mended[done] |= 1L << fault;
+                    left[done] -= chances[fault];
+                }
+            }
+            opened[done] = Math.max(opened[before], last.level());
+            spent[done] = spent[before];
+            for (int level = opened[before] + 1; level <= last.level(); level++) {
+                spent[done] += openings[level];
             }
         }
     }
@@ -147,36 +180,12 @@ public final class RepairOrder {
 
     private double step(int done, int action) {
         Action next = actions.get(action);
-        double opening = 0;
-        for (int level = opened(done) + 1; level <= next.level(); level++) {
-            opening += openings[level];
-        }
-        double before = left(done);
-        double mended = before - left(done | 1 << action);
-        return before * (opening + next.tryCost()) + mended * next.mendCost();
-    }
-
-    private int opened(int done) {
-        int deepest = -1;
-        for (int i = 0; i < actions.size(); i++) {
-            if ((done & 1 << i) != 0) {
-                deepest = Math.max(deepest, actions.get(i).level());
-            }
-        }
-        return deepest;
+        int then = done | 1 << action;
+        return left[done] * (spent[then] - spent[done] + next.tryCost()) + (left[done] - left[then]) * next.mendCost();
     }
 
     private double left(int done) {
-        boolean[] mended = new boolean[chances.length];
-        for (int i = 0; i < actions.size(); i++) {
-            if ((done & 1 << i) != 0) {
-                actions.get(i).mends().forEach(fault -> mended[fault] = true);
-            }
-        }
-        return java.util.stream.IntStream.range(0, chances.length)
-                .filter(fault -> !mended[fault])
-                .mapToDouble(fault -> chances[fault])
-                .sum();
+        return left[done];
     }
 
     @Override
