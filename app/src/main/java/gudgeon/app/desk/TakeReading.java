@@ -53,7 +53,12 @@ public record TakeReading(
             where = places.all().getFirst();
         }
         if (where.isEmpty()) {
-            problems.add(new FieldProblem("place", FieldProblem.Kind.EMPTY, "", places.all(), ""));
+            problems.add(new FieldProblem(
+                    "place",
+                    FieldProblem.Kind.FILE,
+                    "",
+                    List.of(),
+                    "where was it read? One of: " + String.join(" · ", places.all())));
         }
         if (where.length() > LONGEST_PLACE) {
             problems.add(FieldProblem.of("place", FieldProblem.Kind.TOO_LONG, Checks.shortened(where)));

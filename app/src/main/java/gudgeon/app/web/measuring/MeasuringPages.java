@@ -129,12 +129,20 @@ public final class MeasuringPages {
     private void cleaned(Context request) {
         Job job = desk.job(request);
         Form form = Form.of(request);
-        Gauging.Cleaned said = new Gauging.Cleaned(
-                form.line("part", "what was cleaned"),
-                form.optionalLine("how", "how"),
-                form.ticked("clear"),
-                form.ticked("white"));
-        toFeature(request, job, form, Say.that(said), "Cleaning written down.");
+        String part = form.line("part", "what was cleaned");
+        String how = form.optionalLine("how", "how");
+        boolean clear = form.ticked("clear");
+        boolean white = form.ticked("white");
+        if (form.sound()) {
+            toFeature(
+                    request,
+                    job,
+                    form,
+                    Say.that(new Gauging.Cleaned(part, how, clear, white)),
+                    "Cleaning written down.");
+            return;
+        }
+        feature(request, job, form);
     }
 
     private void confirmed(Context request) {
