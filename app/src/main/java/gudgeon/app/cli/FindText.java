@@ -71,7 +71,9 @@ final class FindText {
         line("Next, the most told for each minute first:");
         ranked.stream().limit(MOST_STEPS).forEach(this::step);
         if (!plan.order().isEmpty()) {
-            line("Without another test, in this order: " + String.join(", ", plan.order()));
+            line("Without another test, try in this order:");
+            plan.order().forEach(belief -> line("  " + belief.fault().words().name() + ", " + where(belief.where()) + ": "
+                    + belief.fault().words().mend()));
         }
     }
 

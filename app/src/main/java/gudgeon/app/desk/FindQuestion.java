@@ -51,12 +51,16 @@ public record FindQuestion(String engineFile, String caseFile) {
     /** Reads the case and works out what is believed. */
     public Answer ask() {
         Map<String, String> known = Map.of();
+        OpeningCosts costs = OpeningCosts.TYPICAL;
         if (!engineFile.isEmpty()) {
             switch (new EngineQuestion(engineFile).ask()) {
                 case Reading.Faulty faulty -> {
                     return new Answer.Faulty(faulty.problems());
                 }
-                case Reading.Sound sound -> known = FindFacts.of(sound.engine());
+                case Reading.Sound sound -> {
+                    known = FindFacts.of(sound.engine());
+                    costs = OpeningLevels.of(sound.engine());
+                }
             }
         }
         FindingCaseReader.Read read;
@@ -70,16 +74,21 @@ public record FindQuestion(String engineFile, String caseFile) {
         if (read.found().isEmpty()) {
             return new Answer.Faulty(read.problems());
         }
-        return of(read.found().get());
+        return of(read.found().get(), costs);
     }
 
-    /** What is believed in a case. */
+    /** What is believed in a case of which no engine file is known. */
     public static Answer.Found of(FindingCase asked) {
+        return of(asked, OpeningCosts.TYPICAL);
+    }
+
+    /** What is believed in a case, when opening the engine costs so much. */
+    public static Answer.Found of(FindingCase asked, OpeningCosts costs) {
         EngineModel model =
                 new EngineModel(FindingKnowledge.shipped().withChances(asked.factors()), asked.facts());
         Diagnosis diagnosis = new Diagnosis(model, asked.observations());
         return new Answer.Found(
-                asked, diagnosis, new NextTests(diagnosis, OpeningCosts.TYPICAL, asked.tools()));
+                asked, diagnosis, new NextTests(diagnosis, costs, asked.tools()));
     }
 
     private Answer faulty(String what) {

@@ -4,6 +4,7 @@ import gudgeon.core.finding.Depth;
 import gudgeon.core.finding.Diagnosis;
 import gudgeon.core.finding.NextTests;
 import gudgeon.core.finding.Observation;
+import gudgeon.core.finding.OpeningCosts;
 import gudgeon.core.finding.Posterior;
 import gudgeon.core.finding.Sitting;
 import java.util.ArrayList;
@@ -30,6 +31,7 @@ public final class FindJson {
         all.put("depth", word(posterior.likely()));
         all.put("depth_chances", depths(posterior));
         all.put("plan", plan(next.plan()));
+        all.put("opening_minutes", opening(next.costs()));
         all.put("conflict", conflict(diagnosis, weighed));
         all.put("suspects", suspects(posterior, weighed));
         all.put("next_tests", steps(next, weighed));
@@ -69,16 +71,26 @@ public final class FindJson {
 
     private static Map<String, Object> plan(NextTests.Plan plan) {
         Map<String, Object> row = new LinkedHashMap<>();
-        row.put("order", plan.order());
+        row.put("order", plan.order().stream().map(FindJson::name).toList());
         row.put("expected_minutes", round(plan.minutes(), 0));
         row.put("first_opens_to", word(plan.to()));
-        row.put("first_mend", plan.order().isEmpty() ? "" : mend(plan.order().getFirst()));
+        row.put("first_mend", plan.order().isEmpty() ? "" : plan.order().getFirst().fault().words().mend());
         return row;
     }
 
-    private static String mend(String faultAndPlace) {
-        String fault = faultAndPlace.substring(0, faultAndPlace.indexOf('@'));
-        return FindingKnowledge.shipped().fault(fault).words().mend();
+    private static Map<String, Object> opening(OpeningCosts costs) {
+        Map<String, Object> row = new LinkedHashMap<>();
+        for (Depth depth : Depth.values()) {
+            if (depth != Depth.NONE) {
+                row.put(word(depth), round(costs.upTo(depth), 0));
+            }
+        }
+        row.put("typical", costs.typical());
+        return row;
+    }
+
+    private static String name(Posterior.Belief belief) {
+        return belief.fault().id() + "@" + belief.where().label();
     }
 
     private static List<Map<String, Object>> steps(NextTests next, List<Diagnosis.Weighed> weighed) {
@@ -109,7 +121,7 @@ public final class FindJson {
         Map<String, Object> row = new LinkedHashMap<>();
         row.put("shows", outcome.words());
         row.put("chance", round(outcome.chance(), 4));
-        row.put("then_leads", outcome.leads().fault().id() + "@" + outcome.leads().where().label());
+        row.put("then_leads", name(outcome.leads()));
         row.put("then", round(outcome.then(), 4));
         return row;
     }

@@ -14,6 +14,8 @@ import gudgeon.core.finding.Posterior;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -21,6 +23,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** The six cases in the resources meet their bounds; where they come from is said beside them. */
 class FindCasesTest {
@@ -119,7 +122,7 @@ class FindCasesTest {
         assertThat(again.test().id() + again.cylinders()).isEqualTo("T_LEAK[4]");
         assertThat(again.test().cautions()).contains("air-in-cylinder");
         Answer.Found stood = FindQuestion.of(read("open-03"));
-        assertThat(stood.next().plan().order().getFirst()).isEqualTo("DRY_BORES@engine");
+        assertThat(stood.next().plan().order().getFirst().fault().id()).isEqualTo("DRY_BORES");
         assertThat(stood.next().plan().to()).isEqualTo(Depth.NONE);
     }
 
@@ -148,6 +151,32 @@ class FindCasesTest {
         }
         rings += apart.chance("DRY_BORES", "engine") + apart.chance("WEAR_ALL", "engine");
         assertThat(rings).isGreaterThan(0.8);
+    }
+
+    /** On the Tern's own file: firing order, volume and what opening costs come from it. */
+    @Test
+    void theTernTellsItsFiringOrderAndWhatOpeningCosts(@TempDir Path folder) throws IOException {
+        Path readings = folder.resolve("readings.yaml");
+        Files.writeString(
+                readings,
+                """
+                engine: { nominal_comp: 12 }
+                steps:
+                  - { finding: complaint, value: yes }
+                  - { test: T_COMP, cylinder: 1, value: 11.8, unit: bar }
+                  - { test: T_COMP, cylinder: 2, value: 11.6, unit: bar }
+                  - { test: T_COMP, cylinder: 3, value: 7.9, unit: bar }
+                  - { test: T_COMP, cylinder: 4, value: 8.1, unit: bar }
+                  - { test: T_WET, cylinder: 3, value: 8.6, unit: bar, oil_ml: 5 }
+                  - { test: T_WET, cylinder: 4, value: 8.8, unit: bar, oil_ml: 5 }
+                """);
+        Answer.Found found = (Answer.Found) new FindQuestion("tern-16", readings.toString()).ask();
+        leads(found.diagnosis().posterior(), "HG_PAIR", "3-4");
+        assertThat(found.asked().facts().layout().firing()).hasSize(4);
+        assertThat(found.next().costs().typical()).isFalse();
+        assertThat(found.next().costs().upTo(Depth.BOTTOM_END))
+                .isGreaterThan(found.next().costs().upTo(Depth.HEAD_OFF));
+        assertThat(found.next().ranked().stream().limit(5).map(step -> step.test().id())).contains("T_LEAK");
     }
 
     private static Posterior story(String dry, String wet) {

@@ -8,6 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -87,11 +89,11 @@ public final class NextTests {
     /**
      * What it costs to stop testing.
      *
-     * @param order what to try, in order, as fault and place
+     * @param order what to try, in order
      * @param minutes expected until it is mended
      * @param to how deep the first of them goes
      */
-    public record Plan(List<String> order, double minutes, Depth to) {
+    public record Plan(List<Posterior.Belief> order, double minutes, Depth to) {
         public Plan {
             order = List.copyOf(order);
         }
@@ -189,11 +191,11 @@ public final class NextTests {
                 Kind.TEST, test, cylinders, minutes(test, cylinders.size()), bits, saves, missing(test), List.of());
     }
 
-    private java.util.Optional<Step> consider(
+    private Optional<Step> consider(
             TestKind test, List<Integer> cylinders, Outcomes.Table table, double now, int count) {
         double bits = Weight.information(chances, table.chances());
         if (bits < LEAST_BITS) {
-            return java.util.Optional.empty();
+            return Optional.empty();
         }
         double after = 0;
         List<Outcome> answers = new ArrayList<>();
@@ -216,7 +218,7 @@ public final class NextTests {
             answers.add(new Outcome(table.words().get(o), chance, faults.get(lead), then[lead]));
         }
         answers.sort(Comparator.comparingDouble(Outcome::chance).reversed());
-        return java.util.Optional.of(new Step(
+        return Optional.of(new Step(
                 Kind.TEST,
                 test,
                 cylinders,
@@ -247,6 +249,11 @@ public final class NextTests {
                 : test.effort().tools().stream().filter(tool -> !tools.contains(tool)).toList();
     }
 
+    /** What opening costs. */
+    public OpeningCosts costs() {
+        return costs;
+    }
+
     /** The cheapest order of trying the likeliest faults as things stand. */
     public Plan plan() {
         return repair(chances);
@@ -262,13 +269,13 @@ public final class NextTests {
         double sum = taken.stream().mapToDouble(k -> now[k]).sum();
         List<RepairOrder.Action> actions = new ArrayList<>();
         double[] weights = new double[taken.size()];
-        Map<String, Depth> depths = new LinkedHashMap<>();
+        Map<String, Posterior.Belief> named = new LinkedHashMap<>();
         for (int a = 0; a < weights.length; a++) {
             Posterior.Belief belief = faults.get(taken.get(a));
             Fault.Repair repair = belief.fault().repair();
             weights[a] = sum > 0 ? now[taken.get(a)] / sum : 0;
             String name = belief.fault().id() + "@" + belief.where().label();
-            depths.put(name, repair.mended());
+            named.put(name, belief);
             actions.add(new RepairOrder.Action(
                     name,
                     List.of(a),
@@ -277,8 +284,10 @@ public final class NextTests {
                     repair.mended().ordinal() - 1));
         }
         RepairOrder.Costed best = new RepairOrder(weights, costs.levels(), actions).best();
-        Depth first = best.names().isEmpty() ? Depth.NONE : depths.getOrDefault(best.names().getFirst(), Depth.NONE);
-        return new Plan(best.names(), best.cost(), first);
+        List<Posterior.Belief> order = new ArrayList<>();
+        best.names().forEach(name -> order.add(Objects.requireNonNull(named.get(name))));
+        Depth first = order.isEmpty() ? Depth.NONE : order.getFirst().fault().repair().mended();
+        return new Plan(order, best.cost(), first);
     }
 
     /** Readings that are probably bad, as steps to do again, the worst first. */

@@ -193,7 +193,7 @@ final class Outcomes {
             case COMPRESSION ->
                 Math.rint(SHARES[edge] * diagnosis.posterior().healthy() / 1e4) / 10 + " bar";
             case WET_RATIO -> Math.rint(Math.exp(edges[edge]) * 100) / 100 + " of dry";
-            case LEAK -> Math.rint(LOSSES[edge] * 100) + " per cent";
+            case LEAK -> Math.round(LOSSES[edge] * 100) + " per cent";
             case CURRENT, BALANCE -> String.valueOf(SHARES[edge]);
         };
     }
