@@ -135,7 +135,7 @@ final class Hand {
         APIResponse answer = page.request()
                 .post(bench.address(to), RequestOptions.create().setForm(data).setMaxRedirects(0));
         assertThat(answer.status()).as(answer.statusText()).isEqualTo(303);
-        open(answer.headers().get("location"));
+        open(answer.headers().getOrDefault("location", ""));
     }
 
     /** A finger that stays down. */
