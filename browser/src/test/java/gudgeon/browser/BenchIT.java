@@ -206,8 +206,10 @@ class BenchIT {
             page.keyboard().press("Tab");
             page.keyboard().press("Space");
             page.keyboard().press("ArrowDown");
-            page.keyboard().press("ArrowDown");
             page.keyboard().press("ArrowUp");
+            for (int i = 0; i < 20 && !focused(page).contains("Wren"); i++) {
+                page.keyboard().press("ArrowDown");
+            }
             tabTo(page, "What must come off?");
             page.keyboard().type("piston");
             tabTo(page, "Begin");
@@ -227,12 +229,17 @@ class BenchIT {
         }
     }
 
+    /** What the thing with the focus is called. */
+    private static String focused(Page page) {
+        return (String) page.evaluate(
+                "(() => { const e = document.activeElement; return (e.labels && e.labels[0] ? e.labels[0].textContent : e.textContent) || ''; })()");
+    }
+
     /** Presses Tab until what has the focus is called so. */
     private static void tabTo(Page page, String name) {
         for (int i = 0; i < 60; i++) {
             page.keyboard().press("Tab");
-            String focus = (String) page.evaluate(
-                    "(() => { const e = document.activeElement; return (e.labels && e.labels[0] ? e.labels[0].textContent : e.textContent) || ''; })()");
+            String focus = focused(page);
             if (focus.contains(name)) {
                 String outline = (String) page.evaluate("getComputedStyle(document.activeElement).outlineStyle");
                 assertThat(outline).as("the focus is seen on " + name).isNotEqualTo("none");
